@@ -1,0 +1,175 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "cases/quantity.h"
+
+namespace splicewright
+{
+
+// What was asked, in house units, complete and checked: every optional value of the case file that has a default
+// is filled in and listed in Case::defaults.
+
+enum class Side
+{
+    left,   // z < 0
+    right,  // z > 0
+};
+constexpr std::array<Side, 2> both_sides{Side::left, Side::right};
+const char* name_of(Side side);  // "left", "right"
+
+// Where a number comes from; shown wherever the number is shown.
+enum class Provenance
+{
+    theory,            // exact within stated assumptions
+    published,         // read in the named document
+    secondary,         // read in a secondary source that names the document
+    derived,           // computed here from named sources
+    from_memory,       // recalled, not seen: verify against the document
+    common_practice,   // no source
+    judgement,         // ours, no source
+    stated,            // given by the user in the case file
+};
+const char* name_of(Provenance provenance);  // "theory", ..., "from memory: verify", "common practice, no source", ...
+
+// Mass percent; 0 where the source gives none.
+struct Composition
+{
+    double C = 0, Si = 0, Mn = 0, Cr = 0, Mo = 0, Ni = 0, V = 0, Cu = 0;
+};
+
+struct Material
+{
+    std::string name;       // "C45 +QT"
+    std::string form;       // "bar", "tube", "filler"
+    std::string condition;  // "quenched and tempered, 16 to 40 mm"
+    Megapascal yield;
+    Megapascal tensile;
+    Megapascal elastic_modulus;
+    double poisson_ratio = 0.3;
+    double density = 7.85e-9;       // tonne/mm^3
+    double heated_yield_factor = 1; // yield beside a weld over yield of the bar, judgement
+    Composition composition;
+    std::string source;
+    Provenance provenance = Provenance::from_memory;
+};
+
+struct Section
+{
+    Millimetre length;
+    Millimetre diameter;
+    Millimetre fillet;  // radius at the change from the section before; 0 where the diameter does not change
+};
+
+// A ring groove: a slot of width 2 radius with a round bottom, or a circular segment when depth < radius.
+struct Groove
+{
+    Millimetre at;  // centre, from the joint outward
+    Millimetre depth;
+    Millimetre radius;
+};
+
+struct Bar
+{
+    Material material;
+    std::vector<Section> sections;  // from the joint outward, at least one
+    Millimetre bore;                // diameter, 0 when solid
+    std::vector<Groove> grooves;    // by increasing distance
+};
+
+struct Joint
+{
+    std::optional<Millimetre> penetration;  // depth of the fused ring; absent: full
+    Millimetre half_lap;                    // axial length, 0: square cut
+    Millimetre blend;                       // axial length of the blend between the diameters, 0 when they are equal
+    Material filler;
+};
+
+enum class SlitState
+{
+    open,    // free faces
+    snug,    // touching, frictionless; bracketed by free and held in the normal direction
+    press,   // held in the normal direction with the interference of the fit, frictionless
+    bonded,  // joined
+};
+const char* name_of(SlitState state);
+
+struct SleeveWeld
+{
+    Millimetre leg_on_bar;
+    Millimetre leg_on_sleeve;
+    Millimetre toe_radius;
+    bool toe_radius_stated = false;  // false: the reference radius of the notch method
+    int passes = 1;
+    Material filler;
+};
+
+struct Sleeve
+{
+    Material material;
+    Millimetre length;
+    Millimetre offset;  // centre of the sleeve from the joint, positive to the right
+    Millimetre outer_diameter;
+    Millimetre end_diameter;     // outer diameter at the sleeve's ends; equals outer_diameter without a taper
+    Millimetre taper_length;     // axial length of the turned taper, 0 without
+    std::array<Millimetre, 2> clearance;  // diametral, [left, right], negative presses
+    std::array<SlitState, 2> slit;        // [left, right]
+    SleeveWeld weld;
+};
+
+struct TorqueBlock
+{
+    std::string name;
+    NewtonMillimetre low, high;
+    double count = 0;
+};
+
+struct Load
+{
+    NewtonMillimetre peak_torque;
+    NewtonMillimetre running_torque;        // torque while the joint angle bends the shaft once per revolution
+    Radian joint_angle;                     // 0 when bending is given
+    NewtonMillimetre peak_bending;          // couple at peak torque
+    NewtonMillimetre running_bending;       // couple at running torque, one fully reversed cycle per revolution
+    Newton axial;                           // tension positive
+    RadianPerSecond speed;                  // 0 when not stated
+    double revolutions = 0;                 // revolutions under running torque in the life asked for
+    std::vector<TorqueBlock> blocks;
+};
+
+// A default that the reader filled in; printed with every result.
+struct DefaultUsed
+{
+    std::string field;
+    std::string value;
+    std::string reason;
+};
+
+// A value written "6 mm +- 1 mm", in house units.
+struct Tolerance
+{
+    std::string field;
+    double nominal = 0, plus_minus = 0;
+};
+
+struct Case
+{
+    std::string title;
+    std::string file;  // as the user named it
+    std::string text;  // the case file, byte for byte
+    std::array<std::optional<Bar>, 2> bar;  // [left, right]; with a joint both, without exactly one
+    std::optional<Joint> joint;
+    std::optional<Sleeve> sleeve;  // only with a joint
+    Load load;
+    std::vector<DefaultUsed> defaults;
+    std::vector<Tolerance> tolerances;
+    std::vector<std::string> cautions;  // what the reader noticed that is allowed but deserves a thought
+};
+
+constexpr std::size_t index(Side side) { return side == Side::left ? 0 : 1; }
+
+}  // namespace splicewright
