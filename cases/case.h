@@ -25,14 +25,14 @@ const char* name_of(Side side);  // "left", "right"
 // Where a number comes from; shown wherever the number is shown.
 enum class Provenance
 {
-    theory,            // exact within stated assumptions
-    published,         // read in the named document
-    secondary,         // read in a secondary source that names the document
-    derived,           // computed here from named sources
-    from_memory,       // recalled, not seen: verify against the document
-    common_practice,   // no source
-    judgement,         // ours, no source
-    stated,            // given by the user in the case file
+    theory,           // exact within stated assumptions
+    published,        // read in the named document
+    secondary,        // read in a secondary source that names the document
+    derived,          // computed here from named sources
+    from_memory,      // recalled, not seen: verify against the document
+    common_practice,  // no source
+    judgement,        // ours, no source
+    stated,           // given by the user in the case file
 };
 const char* name_of(Provenance provenance);  // "theory", ..., "from memory: verify", "common practice, no source", ...
 
@@ -51,8 +51,8 @@ struct Material
     Megapascal tensile;
     Megapascal elastic_modulus;
     double poisson_ratio = 0.3;
-    double density = 7.85e-9;       // tonne/mm^3
-    double heated_yield_factor = 1; // yield beside a weld over yield of the bar, judgement
+    double density = 7.85e-9;        // tonne/mm^3
+    double heated_yield_factor = 1;  // yield beside a weld over yield of the bar, judgement
     Composition composition;
     std::string source;
     Provenance provenance = Provenance::from_memory;
@@ -114,8 +114,8 @@ struct Sleeve
     Millimetre length;
     Millimetre offset;  // centre of the sleeve from the joint, positive to the right
     Millimetre outer_diameter;
-    Millimetre end_diameter;     // outer diameter at the sleeve's ends; equals outer_diameter without a taper
-    Millimetre taper_length;     // axial length of the turned taper, 0 without
+    Millimetre end_diameter;              // outer diameter at the sleeve's ends; equals outer_diameter without a taper
+    Millimetre taper_length;              // axial length of the turned taper, 0 without
     std::array<Millimetre, 2> clearance;  // diametral, [left, right], negative presses
     std::array<SlitState, 2> slit;        // [left, right]
     SleeveWeld weld;
@@ -131,13 +131,13 @@ struct TorqueBlock
 struct Load
 {
     NewtonMillimetre peak_torque;
-    NewtonMillimetre running_torque;        // torque while the joint angle bends the shaft once per revolution
-    Radian joint_angle;                     // 0 when bending is given
-    NewtonMillimetre peak_bending;          // couple at peak torque
-    NewtonMillimetre running_bending;       // couple at running torque, one fully reversed cycle per revolution
-    Newton axial;                           // tension positive
-    RadianPerSecond speed;                  // 0 when not stated
-    double revolutions = 0;                 // revolutions under running torque in the life asked for
+    NewtonMillimetre running_torque;   // torque while the joint angle bends the shaft once per revolution
+    Radian joint_angle;                // 0 when bending is given
+    NewtonMillimetre peak_bending;     // couple at peak torque
+    NewtonMillimetre running_bending;  // couple at running torque, one fully reversed cycle per revolution
+    Newton axial;                      // tension positive
+    RadianPerSecond speed;             // 0 when not stated
+    double revolutions = 0;            // revolutions under running torque in the life asked for
     std::vector<TorqueBlock> blocks;
 };
 
@@ -159,8 +159,8 @@ struct Tolerance
 struct Case
 {
     std::string title;
-    std::string file;  // as the user named it
-    std::string text;  // the case file, byte for byte
+    std::string file;                       // as the user named it
+    std::string text;                       // the case file, byte for byte
     std::array<std::optional<Bar>, 2> bar;  // [left, right]; with a joint both, without exactly one
     std::optional<Joint> joint;
     std::optional<Sleeve> sleeve;  // only with a joint

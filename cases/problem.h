@@ -64,8 +64,8 @@ public:
 }  // namespace splicewright
 
 // Always on, in every build type: a promise between our own functions, never a check of user input.
-#define EXPECTS(condition)                                                      \
-    do                                                                          \
-    {                                                                           \
+#define EXPECTS(condition)                                                                \
+    do                                                                                    \
+    {                                                                                     \
         if (!(condition)) ::splicewright::broken_promise(#condition, __FILE__, __LINE__); \
     } while (false)

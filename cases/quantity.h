@@ -36,4 +36,6 @@ using Radian = Quantity<struct RadianUnit>;
 using RadianPerSecond = Quantity<struct RadianPerSecondUnit>;
 using Tonne = Quantity<struct TonneUnit>;
 
+constexpr double newton_millimetre_per_newton_metre = 1000;  // for texts that people read
+
 }  // namespace splicewright

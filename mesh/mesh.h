@@ -21,7 +21,7 @@ struct FacePair
 {
     int inner = 0, outer = 0;       // node of the bar, node of the sleeve (slit); left bar, right bar (land)
     Eigen::Vector2d normal;         // [z, r] unit, from the inner to the outer face
-    std::string curve;              // "slit.left", "slit.right", "land"
+    std::string curve;              // "slit.S", "butt-surface.S" or "land"
 };
 
 // Six-node triangles of the meridian section; immutable once made.

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "app/scenarios.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+#include <utility>
+
+#include "post/site_loads.h"
+
+namespace splicewright
+{
+namespace
+{
+
+// The case as this scenario finds its slit.
+struct SettledSlit
+{
+    Case asked;
+    std::vector<std::string> notes;
+};
+
+SettledSlit settled_slit(const Case& asked, const MeridianAnswer& answer)
+{
+    SettledSlit settled{asked, {}};
+    if (!asked.sleeve) return settled;
+    const CombinedLoad load = peak_load(asked);
+    const double closes =
+        answer.closing_by_bending * std::abs(load.bending) + answer.closing_by_axial * std::abs(load.axial);
+    for (const Side side : both_sides)
+    {
+        const double gap = asked.sleeve->clearance[index(side)].value() / 2;
+        if (asked.sleeve->slit[index(side)] != SlitState::open || closes <= gap) continue;
+        settled.asked.sleeve->slit[index(side)] = SlitState::snug;
+        settled.notes.push_back(
+            fmt::format("{}: the {} side of the slit closes under the peak load ({:.3g} mm against a gap of {:.3g} mm); it is "
+                        "taken as snug, between free and held, and the worse counts",
+                        answer.scenario.name, name_of(side), closes, gap));
+    }
+    return settled;
+}
+
+bool toes_are_reference(const Case& asked)
+{
+    return !asked.sleeve || asked.sleeve->weld.toe_radius == reference_notch_radius;
+}
+
+}  // namespace
+
+Scenario sound_splice() { return {}; }
+
+std::vector<Scenario> lost_welds(const Case& asked)
+{
+    if (!asked.sleeve) return {};
+    Scenario hidden, left, right;
+    hidden.name = "hidden weld lost";
+    hidden.butt_fused = false;
+    left.name = "left sleeve weld lost";
+    left.sleeve_weld_fused[0] = false;
+    right.name = "right sleeve weld lost";
+    right.sleeve_weld_fused[1] = false;
+    return {hidden, left, right};
+}
+
+Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& accuracy)
+{
+    Judgement result;
+    result.answer = meridian_answer(asked, scenario, accuracy);
+    const SettledSlit settled = settled_slit(asked, result.answer);
+    if (!settled.notes.empty()) result.answer = meridian_answer(settled.asked, scenario, accuracy);
+    result.notes = settled.notes;
+    if (toes_are_reference(asked))
+        result.checks = checks_of(asked, result.answer, result.answer);
+    else
+    {
+        Scenario reference = scenario;
+        reference.toe_radius = reference_notch_radius;
+        result.checks = checks_of(asked, result.answer, meridian_answer(settled.asked, reference, accuracy));
+    }
+    return result;
+}
+
+}  // namespace splicewright

@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "cases/cautions.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr double least_throat = 3.0;       // mm. Source: [Eurocode3Joints2005] clause 4.5.2, from memory
+constexpr double notch_method_wall = 5.0;  // mm. Source: [Fricke2012], from memory
+constexpr double wide_clearance = 0.1;     // mm, judgement
+// Steels of the library that no preheat makes weldable. Judgement.
+constexpr const char* not_to_be_welded[] = {"300M"};
+
+std::string short_mm(double length_mm) { return fmt::format("{:.3g} mm", length_mm); }
+
+double throat_of(const SleeveWeld& weld)
+{
+    const double on_bar = weld.leg_on_bar.value(), on_sleeve = weld.leg_on_sleeve.value();
+    return on_bar * on_sleeve / std::hypot(on_bar, on_sleeve);
+}
+
+void add_sleeve_cautions(std::vector<std::string>& cautions, const Case& asked)
+{
+    const Sleeve& sleeve = *asked.sleeve;
+    const double throat = throat_of(sleeve.weld);
+    if (throat < least_throat)
+        cautions.push_back(fmt::format(
+            "The throat of the sleeve welds is {}, below the 3 mm that EN 1993-1-8 asks of a load-carrying fillet weld "
+            "(from memory: verify).",
+            short_mm(throat)));
+    double thinnest = throat;
+    for (const Side side : both_sides)
+    {
+        const double bar = asked.bar[index(side)]->sections.front().diameter.value();
+        const double clearance = sleeve.clearance[index(side)].value();
+        thinnest =
+            std::min(thinnest, (std::min(sleeve.outer_diameter, sleeve.end_diameter).value() - bar - clearance) / 2);
+        if (clearance > wide_clearance)
+            cautions.push_back(fmt::format(
+                "The sleeve is loose on the {} bar: a diametral clearance of {}. It is welded off-centre by up to half "
+                "of that, and the root of the weld is harder to fuse.",
+                name_of(side), short_mm(clearance)));
+    }
+    if (thinnest < notch_method_wall)
+        cautions.push_back(fmt::format(
+            "A wall or throat of {} is thinner than the 5 mm that the notch method with its 1 mm reference radius is "
+            "meant for; whether its result is on the safe side there is not known.",
+            short_mm(thinnest)));
+}
+
+void add_weld_steel_caution(std::vector<std::string>& cautions, const Material& material, const std::string& part)
+{
+    for (const char* steel : not_to_be_welded)
+        if (material.name == steel)
+            cautions.push_back(
+                fmt::format("{} is {}, which should not be welded: it hardens and cracks beside the "
+                            "weld, and preheat cannot prevent that.",
+                            part, material.name));
+}
+
+}  // namespace
+
+std::vector<std::string> cautions_of(const Case& asked)
+{
+    std::vector<std::string> cautions;
+    if (asked.joint && asked.joint->half_lap.value() > 0.0 && !asked.joint->penetration)
+        cautions.push_back(
+            "Full penetration is stated with a half lap: full fusion of a bar through a half lap can "
+            "rarely be proven. The lap is taken as fused; consider a stated depth of penetration.");
+    if (asked.joint)
+        for (const Side side : both_sides)
+            add_weld_steel_caution(cautions, asked.bar[index(side)]->material,
+                                   fmt::format("The {} bar", name_of(side)));
+    if (asked.sleeve) add_weld_steel_caution(cautions, asked.sleeve->material, "The sleeve");
+    if (asked.sleeve) add_sleeve_cautions(cautions, asked);
+    if (asked.joint && asked.bar[0]->bore.value() > 0.0)
+    {
+        const double bore = asked.bar[0]->bore.value();
+        for (const Side side : both_sides)
+        {
+            const double wall = (asked.bar[index(side)]->sections.front().diameter.value() - bore) / 2;
+            if (wall < notch_method_wall)
+                cautions.push_back(
+                    fmt::format("The wall of the {} bar is {}, thinner than the 5 mm that the notch "
+                                "method with its 1 mm reference radius is meant for.",
+                                name_of(side), short_mm(wall)));
+        }
+    }
+    if (asked.load.blocks.empty() && asked.load.running_bending.value() == 0.0)
+        cautions.push_back(
+            "No load that repeats is given (no torque blocks and no bending): nothing is said about "
+            "fatigue, which is how a spliced shaft usually fails.");
+    return cautions;
+}
+
+}  // namespace splicewright

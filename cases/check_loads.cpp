@@ -1,0 +1,102 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "cases/check_loads.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "cases/rule_report.h"
+#include "cases/units.h"
+
+namespace splicewright
+{
+namespace
+{
+
+// Bounds against slips of the unit, wide around any half shaft. Common practice, no source.
+constexpr double greatest_torque = 1e9;  // N*mm
+constexpr double greatest_axial = 1e7;   // N
+constexpr double greatest_angle = 50.0 * radian_per_degree;
+constexpr double greatest_speed = 50e3 * std::numbers::pi / 30.0;  // rad/s
+constexpr std::size_t most_blocks = 1000;
+constexpr double greatest_block_count = 1e12, greatest_revolutions = 1e13;
+
+std::string moment(double newton_millimetre) { return in_words(newton_millimetre, Dimension::moment); }
+
+void check_torque(RuleReport& report, const Load& load)
+{
+    const double peak = load.peak_torque.value(), running = load.running_torque.value();
+    if (peak < 0.0 || peak > greatest_torque)
+        report.add("load.peak_torque", fmt::format("must be from 0 to {}", moment(greatest_torque)),
+                   peak < 0.0 ? fmt::format("peak_torque = \"{}\": its direction makes no difference", moment(-peak))
+                              : "peak_torque = \"900 N*m\"");
+    if (running < 0.0 || running > peak)
+        report.add("load.running_torque", fmt::format("must be from 0 to the peak torque of {}", moment(peak)),
+                   peak > 0.0 ? fmt::format("running_torque = \"{}\"", moment(peak)) : "give peak_torque as well");
+}
+
+void check_block(RuleReport& report, const Load& load, std::size_t number)
+{
+    const TorqueBlock& block = load.blocks[number];
+    const std::string field = fmt::format("load.block[{}]", number + 1);
+    const double low = block.low.value(), high = block.high.value(), peak = load.peak_torque.value();
+    if (low >= high)
+        report.add(
+            field + ".torque",
+            fmt::format("must go from the lower to the higher torque, not from {} to {}", moment(low), moment(high)),
+            low > high ? fmt::format("torque = [\"{}\", \"{}\"]", moment(high), moment(low))
+                       : "a cycle needs two different torques");
+    const double largest = std::max(std::abs(low), std::abs(high));
+    if (largest > peak * (1.0 + 1e-9) && peak > 0.0)
+        report.add(field + ".torque",
+                   fmt::format("must stay within the peak torque of {} in both directions, not reach {}", moment(peak),
+                               moment(largest)),
+                   fmt::format("peak_torque = \"{}\", or a smaller block", moment(largest)));
+    if (block.count < 1.0 || block.count > greatest_block_count)
+        report.add(field + ".count", "must be from 1 to 1e12 cycles", "count = 4000");
+}
+
+void check_bending(RuleReport& report, const Load& load)
+{
+    const double angle = load.joint_angle.value();
+    if (angle < 0.0 || angle > greatest_angle)
+        report.add("load.joint_angle", "must be from 0 to 50 deg", "joint_angle = \"7 deg\"");
+    if (angle > 0.0 && load.peak_torque.value() <= 0.0)
+        report.add("load.joint_angle", "needs a peak torque above 0: the bending comes from the torque",
+                   "give peak_torque = \"900 N*m\", or bending = \"90 N*m\" in place of joint_angle");
+    const double bending = std::max(load.peak_bending.value(), load.running_bending.value());
+    if (angle == 0.0 && (bending < 0.0 || bending > greatest_torque))
+        report.add("load.bending", fmt::format("must be from 0 to {}", moment(greatest_torque)),
+                   "bending = \"90 N*m\"");
+}
+
+}  // namespace
+
+std::vector<Problem> load_problems(const Case& asked, const Places& places, const std::string& file)
+{
+    if (places.count("load") == 0) return {};
+    RuleReport report(places, file);
+    const Load& load = asked.load;
+    check_torque(report, load);
+    check_bending(report, load);
+    if (load.blocks.size() > most_blocks)
+        report.add("load.block", fmt::format("must have at most {} entries, not {}", most_blocks, load.blocks.size()),
+                   "put like cycles together in one block with a larger count");
+    for (std::size_t number = 0; number < std::min(load.blocks.size(), most_blocks); ++number)
+        check_block(report, load, number);
+    if (!load.blocks.empty() && load.peak_torque.value() <= 0.0)
+        report.add("load.block", "needs a peak torque above 0", "give peak_torque, the largest torque of all");
+    if (std::abs(load.axial.value()) > greatest_axial)
+        report.add("load.axial", "must be from -10000 to 10000 kN", "axial = \"2 kN\"");
+    if (load.speed.value() < 0.0 || load.speed.value() > greatest_speed)
+        report.add("load.speed", "must be from 0 to 50000 rpm", "speed = \"1300 rpm\"");
+    if (load.revolutions < 1.0 || load.revolutions > greatest_revolutions)
+        report.add("load.revolutions", "must be from 1 to 1e13", "revolutions = 1e8");
+    const bool no_load =
+        load.peak_torque.value() == 0.0 && load.peak_bending.value() == 0.0 && load.axial.value() == 0.0;
+    if (no_load) report.add("load", "has no torque, no bending and no axial force", "give peak_torque = \"900 N*m\"");
+    return report.take();
+}
+
+}  // namespace splicewright

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "cases/case.h"
+
+namespace splicewright
+{
+
+// A material as the library gives it.
+struct LibraryMaterial
+{
+    Material material;
+    std::vector<std::string> other_names;  // "E355 +N" for "E355 tube +N"
+    std::vector<std::string> loose_names;  // "E355 tube": accepted though it leaves the condition open
+    std::string loose_name_means;          // how a loose name is taken
+};
+
+// Read once from materials.toml, which is built into the program.
+const std::vector<LibraryMaterial>& material_library();
+
+// By any of its names, letter case and repeated spaces ignored; empty when the library has none.
+std::optional<LibraryMaterial> library_material(const std::string& name);
+
+// All names, in the order of the library.
+std::vector<std::string> library_material_names();
+
+bool is_loose_name(const LibraryMaterial& entry, const std::string& name);
+
+// "C45  +qt" and "C45 +QT" give the same.
+std::string comparable_name(const std::string& name);
+
+}  // namespace splicewright

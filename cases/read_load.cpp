@@ -1,0 +1,100 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "cases/read_parts.h"
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr double default_revolutions = 1e8;
+
+TorqueBlock block_at(const CaseTable& table)
+{
+    TorqueBlock block;
+    const char* const example = "[\"0 N*m\", \"900 N*m\"]";
+    block.name = table.required_text("name", "standing start").value_or("");
+    const auto torque = table.quantity_pair("torque", Dimension::moment, example);
+    if (!torque)
+        table.report("torque", "is missing: the lowest and highest torque of the cycle must be given",
+                     fmt::format("torque = {}", example));
+    block.low = NewtonMillimetre(torque ? (*torque)[0] : unread);
+    block.high = NewtonMillimetre(torque ? (*torque)[1] : unread);
+    const auto count = table.plain_number("count", "4000");
+    if (!count) table.report("count", "is missing: cycles in the life asked for", "count = 4000");
+    block.count = count.value_or(unread);
+    table.report_unknown_keys();
+    return block;
+}
+
+// Couple that a constant-velocity joint puts on its shaft: the balls lie in the plane that bisects the joint angle,
+// so their force is square to that plane, M = T tan(beta / 2).
+// Derived: equilibrium of the outer race, no source page seen.
+double couple_of_joint_angle(double torque, double angle_rad) { return torque * std::tan(0.5 * angle_rad); }
+
+void read_bending(const CaseTable& table, Load& load)
+{
+    const auto angle = table.quantity("joint_angle", Dimension::angle);
+    const auto bending = table.quantity("bending", Dimension::moment);
+    const double peak = load.peak_torque.value(), running = load.running_torque.value();
+    if (angle && bending)
+        table.report("bending", "must not stand beside joint_angle, which gives the bending itself",
+                     "keep either joint_angle or bending");
+    if (angle)
+    {
+        load.joint_angle = Radian(*angle);
+        load.peak_bending = NewtonMillimetre(couple_of_joint_angle(peak, *angle));
+        load.running_bending = NewtonMillimetre(couple_of_joint_angle(running, *angle));
+        table.note_default("bending", in_words(load.peak_bending.value(), Dimension::moment),
+                           "derived from joint_angle: peak torque times the tangent of half the angle");
+    }
+    else if (bending)
+    {
+        load.peak_bending = NewtonMillimetre(*bending);
+        load.running_bending = NewtonMillimetre(peak > 0.0 ? *bending * running / peak : *bending);
+    }
+    else
+    {
+        table.note_default("bending", "0 N*m", "neither bending nor joint_angle given");
+    }
+}
+
+}  // namespace
+
+Load load_at(const CaseTable& table)
+{
+    Load load;
+    const auto peak = table.quantity("peak_torque", Dimension::moment);
+    const auto running = table.quantity("running_torque", Dimension::moment);
+    if (!peak) table.note_default("peak_torque", "0 N*m", "not given");
+    load.peak_torque = NewtonMillimetre(peak.value_or(0.0));
+    load.running_torque = NewtonMillimetre(running.value_or(load.peak_torque.value()));
+    if (!running && peak)
+        table.note_default("running_torque", in_words(load.running_torque.value(), Dimension::moment),
+                           "the peak torque, which is on the safe side");
+    read_bending(table, load);
+
+    const auto axial = table.quantity("axial", Dimension::force);
+    if (!axial) table.note_default("axial", "0 N", "not given");
+    load.axial = Newton(axial.value_or(0.0));
+    const auto speed = table.quantity("speed", Dimension::speed);
+    if (!speed) table.note_default("speed", "not given", "no whirl and no balance can be judged");
+    load.speed = RadianPerSecond(speed.value_or(0.0));
+    const auto revolutions = table.plain_number("revolutions", "1e8");
+    if (!revolutions)
+        table.note_default("revolutions", "1e8", "about 190 000 km on a tyre of 0.30 m radius (judgement)");
+    load.revolutions = revolutions.value_or(default_revolutions);
+
+    for (const CaseTable& block : table.tables("block")) load.blocks.push_back(block_at(block));
+    table.not_yet("vehicle", "the peak torque must be given",
+                  "remove [load.vehicle] and give peak_torque = \"900 N*m\"");
+    table.not_yet("torque_history", "torque cycles are given as blocks",
+                  "remove torque_history and give [[load.block]] with name, torque and count");
+    table.report_unknown_keys();
+    return load;
+}
+
+}  // namespace splicewright

@@ -1,0 +1,219 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "cases/materials.h"
+#include "cases/nearest.h"
+#include "cases/plain_text.h"
+#include "cases/read_parts.h"
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr const char* how_to_define =
+    "define one: [[material]] with name = \"...\", yield = \"430 MPa\", tensile = \"650 MPa\"";
+constexpr std::size_t most_stated_materials = 50;
+constexpr const char* default_filler = "ER70S-6";
+
+// Bounds against slips of the unit, wide around any steel. Common practice, no source.
+constexpr double least_yield = 50.0, greatest_tensile = 4000.0;   // MPa
+constexpr double least_modulus = 50e3, greatest_modulus = 400e3;  // MPa
+constexpr double greatest_poisson_ratio = 0.49;
+constexpr double least_density = 1e-9, greatest_density = 20e-9;  // tonne/mm^3
+
+void check_strength(const CaseTable& table, const Material& material)
+{
+    const double yield = material.yield.value(), tensile = material.tensile.value();
+    const double modulus = material.elastic_modulus.value();
+    if (yield <= least_yield)
+        table.report("yield", "must be above 50 MPa", "yield = \"430 MPa\", from the certificate of the bar");
+    if (tensile < yield)
+        table.report("tensile", fmt::format("must be at least the yield of {}", in_words(yield, Dimension::stress)),
+                     fmt::format("tensile = \"{}\" or more, from the certificate", in_words(yield, Dimension::stress)));
+    if (tensile > greatest_tensile) table.report("tensile", "must be at most 4000 MPa", "tensile = \"650 MPa\"");
+    if (modulus < least_modulus || modulus > greatest_modulus)
+        table.report("elastic_modulus", "must be between 50 and 400 GPa", "elastic_modulus = \"210 GPa\" for steel");
+    if (material.poisson_ratio < 0.0 || material.poisson_ratio > greatest_poisson_ratio)
+        table.report("poisson_ratio", "must be between 0 and 0.49", "poisson_ratio = 0.3 for steel");
+    if (material.density < least_density || material.density > greatest_density)
+        table.report("density", "must be between 1000 and 20 000 kg/m^3", "density = \"7850 kg/m^3\" for steel");
+}
+
+Composition chemistry_of(const CaseTable& material)
+{
+    const auto table = material.table("chemistry");
+    if (!table)
+    {
+        if (!material.has("chemistry"))
+            material.note_default("chemistry", "not stated", "no carbon equivalent and no preheat can be worked out");
+        return {};
+    }
+    table->report_unknown_keys();
+    const auto percent = [&](const char* element)
+    {
+        const double value = table->plain_number(element, "0.45").value_or(0.0);
+        if (value < 0.0 || value > 50.0)
+            table->report(element, "must be a mass percent between 0 and 50", fmt::format("{} = 0.45", element));
+        return value;
+    };
+    return {percent("C"),  percent("Si"), percent("Mn"), percent("Cr"),
+            percent("Mo"), percent("Ni"), percent("V"),  percent("Cu")};
+}
+
+double heated_yield_factor_of(const CaseTable& table, const std::string& name)
+{
+    if (const auto stated = table.plain_number("heated_yield_factor", "0.75"))
+    {
+        if (*stated < 0.2 || *stated > 1.0)
+            table.report("heated_yield_factor", "must be between 0.2 and 1", "heated_yield_factor = 0.75");
+        return *stated;
+    }
+    if (const auto known = library_material(name))
+    {
+        const double factor = known->material.heated_yield_factor;
+        table.note_default("heated_yield_factor", fmt::format("{:.3g}", factor),
+                           "as the library has it for this name (judgement)");
+        return factor;
+    }
+    // A steel of unknown condition may be quenched and tempered: the lowest factor of the library's steel bars.
+    table.note_default("heated_yield_factor", "0.75", "condition unknown, taken as quenched and tempered (judgement)");
+    return 0.75;
+}
+
+Material stated_material(const CaseTable& table)
+{
+    Material material;
+    material.form = "stated";
+    material.condition = "as stated in the case";
+    material.provenance = Provenance::stated;
+    material.name = table.required_text("name", "front shaft, certificate 1234").value_or("");
+    if (table.has("hardness") && !(table.has("yield") && table.has("tensile")))
+    {
+        table.report("hardness", "cannot be used yet: strength is not worked out from hardness",
+                     "give yield = \"...\" and tensile = \"...\" and remove hardness");
+        material.yield = material.tensile = Megapascal(unread);
+    }
+    else
+    {
+        table.not_yet("hardness", "yield and tensile are what is used", "remove hardness");
+        material.yield = Megapascal(table.required_quantity("yield", Dimension::stress, "430 MPa"));
+        material.tensile = Megapascal(table.required_quantity("tensile", Dimension::stress, "650 MPa"));
+    }
+    const auto modulus = table.quantity("elastic_modulus", Dimension::stress);
+    if (!modulus) table.note_default("elastic_modulus", "210 GPa", "steel, common practice");
+    material.elastic_modulus = Megapascal(modulus.value_or(210e3));
+    const auto poisson_ratio = table.plain_number("poisson_ratio", "0.3");
+    if (!poisson_ratio) table.note_default("poisson_ratio", "0.3", "steel, common practice");
+    material.poisson_ratio = poisson_ratio.value_or(0.3);
+    const auto density = table.quantity("density", Dimension::density);
+    if (!density) table.note_default("density", "7850 kg/m^3", "steel, common practice");
+    material.density = density.value_or(7.85e-9);
+    material.heated_yield_factor = heated_yield_factor_of(table, material.name);
+    material.composition = chemistry_of(table);
+    material.source = table.text("source", "mill certificate 1234").value_or("stated in the case");
+    check_strength(table, material);
+    table.report_unknown_keys();
+    return material;
+}
+
+const Material* stated_with_name(const std::vector<Material>& stated, const std::string& name)
+{
+    const auto found =
+        std::find_if(stated.begin(), stated.end(),
+                     [&](const Material& material) { return comparable_name(material.name) == comparable_name(name); });
+    return found == stated.end() ? nullptr : &*found;
+}
+
+void report_unknown_material(const CaseTable& table, const std::string& key, const std::string& name,
+                             const std::vector<Material>& stated)
+{
+    std::vector<std::string> names = library_material_names();
+    for (const Material& material : stated)
+        if (!material.name.empty()) names.push_back(material.name);
+    std::vector<std::string> close = nearest(name, names, 3);
+    // "4140" alone is no misspelling: the condition is missing.
+    for (const std::string& candidate : names)
+    {
+        const bool begins = name.size() >= 3 && comparable_name(candidate).rfind(comparable_name(name), 0) == 0;
+        if (begins && std::find(close.begin(), close.end(), candidate) == close.end()) close.push_back(candidate);
+    }
+    std::string fix;
+    for (const std::string& candidate : close) fix += fmt::format("{}{}", fix.empty() ? "" : ", ", quoted(candidate));
+    table.report(key, "is not a known material",
+                 fix.empty() ? how_to_define : fmt::format("did you mean {}? Or {}", fix, how_to_define));
+}
+
+void note_loose_name(const CaseTable& table, const std::string& key, const std::string& name,
+                     const LibraryMaterial& entry)
+{
+    if (is_loose_name(entry, name)) table.note_default(key, entry.material.name, entry.loose_name_means);
+}
+
+}  // namespace
+
+std::vector<Material> stated_materials(const CaseTable& top)
+{
+    std::vector<Material> materials;
+    for (const CaseTable& table : top.tables("material"))
+    {
+        if (materials.size() == most_stated_materials)
+        {
+            top.report("material", "must have at most 50 entries", "leave out materials that are not used");
+            break;
+        }
+        const Material material = stated_material(table);
+        if (!material.name.empty() && stated_with_name(materials, material.name) != nullptr)
+            table.report("name", "must be different from the names of the other materials",
+                         "give this material a name of its own");
+        materials.push_back(material);
+    }
+    return materials;
+}
+
+std::optional<Material> material_at(const CaseTable& table, const std::string& key, MaterialUse use,
+                                    const std::vector<Material>& stated)
+{
+    const auto name = table.text(key, use == MaterialUse::filler ? default_filler : "C45 +QT");
+    if (!name) return std::nullopt;
+    if (const Material* material = stated_with_name(stated, *name)) return *material;
+    const auto entry = library_material(*name);
+    if (!entry)
+    {
+        report_unknown_material(table, key, *name, stated);
+        return std::nullopt;
+    }
+    const bool is_filler = entry->material.form == "filler";
+    if (is_filler && use == MaterialUse::part)
+        table.report(key, "must be a bar or tube material, not a filler metal", fmt::format("{} = \"C45 +QT\"", key));
+    if (!is_filler && use == MaterialUse::filler)
+        table.report(key, "must be a filler metal", fmt::format("{} = \"{}\"", key, default_filler));
+    note_loose_name(table, key, *name, *entry);
+    return entry->material;
+}
+
+Fillers fillers_of(const std::optional<CaseTable>& joint, const std::optional<CaseTable>& sleeve_weld,
+                   const std::vector<Material>& stated)
+{
+    const auto named = [&](const std::optional<CaseTable>& table)
+    { return table ? material_at(*table, "filler", MaterialUse::filler, stated) : std::nullopt; };
+    const auto of_joint = named(joint), of_weld = named(sleeve_weld);
+    const auto fallback = library_material(default_filler);
+    EXPECTS(fallback.has_value());
+    const auto filled = [&](const std::optional<CaseTable>& table, const std::optional<Material>& own,
+                            const std::optional<Material>& other, const char* other_weld)
+    {
+        if (own || !table || table->has("filler")) return own.value_or(fallback->material);
+        const Material& taken = other ? *other : fallback->material;
+        table->note_default(
+            "filler", taken.name,
+            other ? fmt::format("as {}", other_weld) : "common filler for unalloyed steel (common practice)");
+        return taken;
+    };
+    return {filled(joint, of_joint, of_weld, "the sleeve welds"),
+            filled(sleeve_weld, of_weld, of_joint, "the butt weld")};
+}
+
+}  // namespace splicewright

@@ -1,0 +1,52 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "cases/rule_report.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "cases/shape_limits.h"
+#include "cases/units.h"
+
+namespace splicewright
+{
+
+void RuleReport::add(const std::string& field, std::string rule, std::string fix)
+{
+    Problem problem = problem_at(*places_, *file_, field, std::move(rule), std::move(fix));
+    // A value that several rules name, or that both sides share, is told once for each rule.
+    const auto same = [&](const Problem& other)
+    { return other.field == problem.field && other.rule == problem.rule && other.line == problem.line; };
+    if (std::none_of(problems_.begin(), problems_.end(), same)) problems_.push_back(std::move(problem));
+}
+
+void RuleReport::keep_between(const std::string& field, double value_mm, double least_mm, double greatest_mm,
+                              const std::string& reason)
+{
+    const std::string why = reason.empty() ? "" : fmt::format(" ({})", reason);
+    const auto place = places_->find(field);
+    const std::string key = place == places_->end() ? field : place->second.field;
+    if (least_mm > greatest_mm)
+        add(field,
+            fmt::format("must be at least {} and at most {}, which leaves nothing{}", mm(least_mm), mm(greatest_mm),
+                        why),
+            "change the dimensions around it");
+    else if (value_mm < least_mm - same_length.value() || value_mm > greatest_mm + same_length.value())
+        add(field, fmt::format("must be at least {} and at most {}{}", mm(least_mm), mm(greatest_mm), why),
+            fix_to(key, value_mm < least_mm ? rounded_up(least_mm) : rounded_down(greatest_mm)));
+}
+
+double rounded_up(double length_mm) { return std::ceil(length_mm * 100.0 - same_length.value()) / 100.0; }
+
+double rounded_down(double length_mm) { return std::floor(length_mm * 100.0 + same_length.value()) / 100.0; }
+
+std::string mm(double length_mm) { return in_words(length_mm, Dimension::length); }
+
+std::string fix_to(const std::string& field, double length_mm)
+{
+    return fmt::format("{} = \"{}\"", last_key_of(field), mm(length_mm));
+}
+
+}  // namespace splicewright

@@ -1,0 +1,41 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "cases/places.h"
+
+namespace splicewright
+{
+
+// Gathers broken rules. Every rule is written so that it is broken by a comparison that holds:
+// a value that could not be read (not a number) then breaks none.
+class RuleReport
+{
+public:
+    RuleReport(const Places& places, const std::string& file) : places_(&places), file_(&file) {}
+
+    void add(const std::string& field, std::string rule, std::string fix);
+    // Adds a problem when the length is out of range; the reason stands behind the numbers.
+    void keep_between(const std::string& field, double value_mm, double least_mm, double greatest_mm,
+                      const std::string& reason = {});
+    [[nodiscard]] std::vector<Problem> take() { return std::move(problems_); }
+
+private:
+    const Places* places_;
+    const std::string* file_;
+    std::vector<Problem> problems_;
+};
+
+// "6.3 mm"
+std::string mm(double length_mm);
+
+// To the hundredth of a millimetre, so that a fix given as such a number keeps the rule.
+double rounded_up(double length_mm);
+double rounded_down(double length_mm);
+
+// `leg = "6 mm"` for the last key of a field.
+std::string fix_to(const std::string& field, double length_mm);
+
+}  // namespace splicewright

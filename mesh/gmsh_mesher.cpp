@@ -1,0 +1,200 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "mesh/gmsh_mesher.h"
+
+#include <fmt/format.h>
+#include <gmsh.h>
+
+#include <algorithm>
+#include <string>
+#include <unordered_map>
+#include <vector>
+
+#include "cases/problem.h"
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr int line_element = 1, triangle_element = 2;  // Gmsh's element types
+constexpr double delaunay = 5;                         // Gmsh's 2D algorithm that follows steep size fields best
+
+[[noreturn]] void refuse(const std::string& what)
+{
+    throw CannotCompute({"", 0, 0, "mesh", "", "the section could not be meshed: " + what,
+                         "please report this case file; a valid case should always mesh"});
+}
+
+// Opens the mesher and closes it again, whatever happens between. The mesher has global state: one at a time.
+class GmshSession
+{
+public:
+    GmshSession()
+    {
+        gmsh::initialize(0, nullptr, false);
+        gmsh::option::setNumber("General.Terminal", 0);
+        gmsh::option::setNumber("General.AbortOnError", 0);
+        gmsh::option::setNumber("General.NumThreads", 1);
+        gmsh::option::setNumber("Mesh.Algorithm", delaunay);
+        gmsh::option::setNumber("Mesh.MeshSizeExtendFromBoundary", 0);
+        gmsh::option::setNumber("Mesh.MeshSizeFromPoints", 0);
+        gmsh::option::setNumber("Mesh.MeshSizeFromCurvature", 0);
+        gmsh::logger::start();
+        gmsh::model::add("section");
+    }
+    ~GmshSession()
+    {
+        try
+        {
+            gmsh::logger::stop();
+            gmsh::finalize();
+        }
+        catch (...)  // a destructor must not throw, and there is nothing left to save
+        {
+        }
+    }
+    GmshSession(const GmshSession&) = delete;
+    GmshSession& operator=(const GmshSession&) = delete;
+};
+
+std::string last_words()
+{
+    std::vector<std::string> log;
+    gmsh::logger::get(log);
+    for (auto line = log.rbegin(); line != log.rend(); ++line)
+        if (line->starts_with("Error") || line->starts_with("Warning")) return *line;
+    return "the mesher gave no reason";
+}
+
+// Curves in walking order, as signed one-based tags; several closed loops are possible.
+std::vector<std::vector<int>> loops_of(const Outline& outline, const OutlineRegion& region)
+{
+    std::vector<std::vector<int>> loops;
+    std::vector<int> left = region.curves;
+    while (!left.empty())
+    {
+        const int first = left.front();
+        left.erase(left.begin());
+        std::vector<int> loop{first + 1};
+        const int start = outline.curves[static_cast<std::size_t>(first)].start;
+        int at = outline.curves[static_cast<std::size_t>(first)].end;
+        while (at != start)
+        {
+            const auto next = std::find_if(left.begin(), left.end(),
+                                           [&](int c)
+                                           {
+                                               const OutlineCurve& curve = outline.curves[static_cast<std::size_t>(c)];
+                                               return curve.start == at || curve.end == at;
+                                           });
+            EXPECTS(next != left.end());
+            const OutlineCurve& curve = outline.curves[static_cast<std::size_t>(*next)];
+            loop.push_back(curve.start == at ? *next + 1 : -(*next + 1));
+            at = curve.start == at ? curve.end : curve.start;
+            left.erase(next);
+        }
+        loops.push_back(std::move(loop));
+    }
+    return loops;
+}
+
+void build_geometry(const Outline& outline)
+{
+    namespace geo = gmsh::model::geo;
+    for (std::size_t i = 0; i < outline.points.size(); ++i)
+        geo::addPoint(outline.points[i].z, outline.points[i].r, 0, 0, static_cast<int>(i) + 1);
+    for (std::size_t i = 0; i < outline.curves.size(); ++i)
+    {
+        const OutlineCurve& curve = outline.curves[i];
+        const int tag = static_cast<int>(i) + 1;
+        if (curve.centre)
+        {
+            const int centre = geo::addPoint(curve.centre->z, curve.centre->r, 0);
+            geo::addCircleArc(curve.start + 1, centre, curve.end + 1, tag);
+        }
+        else
+            geo::addLine(curve.start + 1, curve.end + 1, tag);
+    }
+    for (std::size_t i = 0; i < outline.regions.size(); ++i)
+    {
+        std::vector<int> loop_tags;
+        for (const std::vector<int>& loop : loops_of(outline, outline.regions[i]))
+            loop_tags.push_back(geo::addCurveLoop(loop));
+        geo::addPlaneSurface(loop_tags, static_cast<int>(i) + 1);
+    }
+    geo::synchronize();
+}
+
+FlatMesh taken_mesh(const Outline& outline)
+{
+    FlatMesh flat;
+    std::unordered_map<std::size_t, int> index_of;
+    const auto node_index = [&](std::size_t tag)
+    {
+        const auto [place, is_new] = index_of.try_emplace(tag, static_cast<int>(flat.node.size()));
+        if (is_new) flat.node.push_back({});
+        return place->second;
+    };
+    for (std::size_t r = 0; r < outline.regions.size(); ++r)
+    {
+        std::vector<std::size_t> elements, nodes;
+        gmsh::model::mesh::getElementsByType(triangle_element, elements, nodes, static_cast<int>(r) + 1);
+        if (elements.empty()) refuse(fmt::format("no elements in region {}: {}", outline.regions[r].name, last_words()));
+        for (std::size_t t = 0; t < elements.size(); ++t)
+        {
+            flat.triangle.push_back({node_index(nodes[3 * t]), node_index(nodes[3 * t + 1]), node_index(nodes[3 * t + 2])});
+            flat.region.push_back(static_cast<int>(r));
+        }
+    }
+    for (std::size_t c = 0; c < outline.curves.size(); ++c)
+    {
+        std::vector<std::size_t> elements, nodes;
+        gmsh::model::mesh::getElementsByType(line_element, elements, nodes, static_cast<int>(c) + 1);
+        for (std::size_t e = 0; e < elements.size(); ++e)
+            flat.edge.push_back({node_index(nodes[2 * e]), node_index(nodes[2 * e + 1]), static_cast<int>(c)});
+    }
+    std::vector<std::size_t> tags;
+    std::vector<double> coordinates, parameters;
+    gmsh::model::mesh::getNodes(tags, coordinates, parameters);
+    for (std::size_t i = 0; i < tags.size(); ++i)
+        if (const auto found = index_of.find(tags[i]); found != index_of.end())
+            flat.node[static_cast<std::size_t>(found->second)] = {coordinates[3 * i], coordinates[3 * i + 1]};
+    return flat;
+}
+
+}  // namespace
+
+FlatMesh triangulation(const Outline& outline, const MeshSize& size)
+{
+    const SizeField field(outline, size);
+    try
+    {
+        const GmshSession session;
+        build_geometry(outline);
+        gmsh::model::mesh::setSizeCallback([&field](int, int, double z, double r, double) { return field.at({z, r}); });
+        gmsh::model::mesh::generate(2);
+        return taken_mesh(outline);
+    }
+    catch (const CannotCompute&)
+    {
+        throw;
+    }
+    catch (const BrokenPromise&)
+    {
+        throw;
+    }
+    catch (const std::exception& error)
+    {
+        refuse(error.what());
+    }
+    catch (...)
+    {
+        refuse("the mesher gave no reason");
+    }
+}
+
+Mesh generate_mesh(const Outline& outline, const MeshSize& size)
+{
+    return finished_mesh(outline, triangulation(outline, size));
+}
+
+}  // namespace splicewright

@@ -1,0 +1,77 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "mesh/size_field.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numbers>
+
+namespace splicewright
+{
+namespace
+{
+
+double distance_between(OutlinePoint a, OutlinePoint b) { return std::hypot(a.z - b.z, a.r - b.r); }
+
+// Both ends on the same side of the chord's normal: whether `where`, seen from the centre, lies within the arc.
+bool faces_arc(OutlinePoint where, OutlinePoint centre, OutlinePoint start, OutlinePoint end)
+{
+    const double turn = (start.z - centre.z) * (end.r - centre.r) - (start.r - centre.r) * (end.z - centre.z);
+    const double from = (start.z - centre.z) * (where.r - centre.r) - (start.r - centre.r) * (where.z - centre.z);
+    const double to = (where.z - centre.z) * (end.r - centre.r) - (where.r - centre.r) * (end.z - centre.z);
+    return from * turn >= 0 && to * turn >= 0;
+}
+
+}  // namespace
+
+SizeField::SizeField(const Outline& outline, const MeshSize& size) : growth_(size.growth)
+{
+    for (const OutlineCurve& curve : outline.curves)
+    {
+        if (curve.notch_radius <= 0) continue;
+        const OutlinePoint start = outline.points[static_cast<std::size_t>(curve.start)];
+        const OutlinePoint end = outline.points[static_cast<std::size_t>(curve.end)];
+        const auto finer = size.finer.find(curve.name);
+        const double factor = finer == size.finer.end() ? 1.0 : finer->second;
+        const double edge = std::numbers::pi / 2 * curve.notch_radius / (size.elements_per_quarter_turn * factor);
+        arcs_.push_back({*curve.centre, start, end, distance_between(*curve.centre, start), edge});
+    }
+    for (const OutlineRegion& region : outline.regions)
+    {
+        constexpr double infinity = std::numeric_limits<double>::infinity();
+        Wall wall{infinity, -infinity, infinity, -infinity, 0};
+        for (const int c : region.curves)
+            for (const int p : {outline.curves[static_cast<std::size_t>(c)].start,
+                                outline.curves[static_cast<std::size_t>(c)].end})
+            {
+                const OutlinePoint point = outline.points[static_cast<std::size_t>(p)];
+                wall.z_low = std::min(wall.z_low, point.z);
+                wall.z_high = std::max(wall.z_high, point.z);
+                wall.r_low = std::min(wall.r_low, point.r);
+                wall.r_high = std::max(wall.r_high, point.r);
+            }
+        wall.size = (wall.r_high - wall.r_low) / size.sections_per_wall;
+        walls_.push_back(wall);
+    }
+}
+
+double SizeField::at(OutlinePoint where) const
+{
+    double edge = std::numeric_limits<double>::infinity();
+    for (const Arc& arc : arcs_)
+    {
+        const double away = faces_arc(where, arc.centre, arc.start, arc.end)
+                                ? std::abs(distance_between(where, arc.centre) - arc.radius)
+                                : std::min(distance_between(where, arc.start), distance_between(where, arc.end));
+        edge = std::min(edge, arc.size + growth_ * away);
+    }
+    for (const Wall& wall : walls_)
+    {
+        const double outside_z = std::max({wall.z_low - where.z, where.z - wall.z_high, 0.0});
+        const double outside_r = std::max({wall.r_low - where.r, where.r - wall.r_high, 0.0});
+        edge = std::min(edge, wall.size + growth_ * std::hypot(outside_z, outside_r));
+    }
+    return edge;
+}
+
+}  // namespace splicewright

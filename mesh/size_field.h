@@ -1,0 +1,45 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <map>
+#include <string>
+#include <vector>
+
+#include "mesh/outline.h"
+
+namespace splicewright
+{
+
+// How fine a mesh is asked for.
+struct MeshSize
+{
+    double elements_per_quarter_turn = 8;  // of a notch arc
+    double growth = 0.25;                  // element size gained per mm of distance from a notch
+    double sections_per_wall = 3;          // elements across the thinnest wall nearby
+    std::map<std::string, double> finer;   // by curve name: factor on elements_per_quarter_turn
+};
+
+// Edge length of elements, mm, at a point of the section: from each notch arc it grows linearly with distance,
+// capped by a fraction of the wall of the region.
+class SizeField
+{
+public:
+    SizeField(const Outline& outline, const MeshSize& size);
+    [[nodiscard]] double at(OutlinePoint where) const;  // mm
+
+private:
+    struct Arc
+    {
+        OutlinePoint centre, start, end;
+        double radius = 0, size = 0;
+    };
+    struct Wall  // a region's band of radii
+    {
+        double z_low = 0, z_high = 0, r_low = 0, r_high = 0, size = 0;
+    };
+    std::vector<Arc> arcs_;
+    std::vector<Wall> walls_;
+    double growth_ = 0;
+};
+
+}  // namespace splicewright

@@ -1,0 +1,50 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "post/check_row.h"
+
+#include <algorithm>
+
+namespace splicewright
+{
+namespace
+{
+
+int weakness(Provenance provenance)
+{
+    switch (provenance)
+    {
+        case Provenance::theory: return 0;
+        case Provenance::published: return 1;
+        case Provenance::stated: return 2;
+        case Provenance::secondary: return 3;
+        case Provenance::derived: return 4;
+        case Provenance::from_memory: return 5;
+        case Provenance::common_practice: return 6;
+        case Provenance::judgement: return 7;
+    }
+    return 7;
+}
+
+template <class Accept>
+const CheckRow* largest(const std::vector<CheckRow>& rows, Accept accept)
+{
+    const CheckRow* worst = nullptr;
+    for (const CheckRow& row : rows)
+        if (accept(row) && (worst == nullptr || row.utilisation > worst->utilisation)) worst = &row;
+    return worst;
+}
+
+}  // namespace
+
+Provenance weaker(Provenance a, Provenance b) { return weakness(a) >= weakness(b) ? a : b; }
+
+const CheckRow* governing(const std::vector<CheckRow>& rows, CheckKind kind)
+{
+    return largest(rows, [kind](const CheckRow& row) { return row.kind == kind; });
+}
+
+const CheckRow* governing(const std::vector<CheckRow>& rows)
+{
+    return largest(rows, [](const CheckRow&) { return true; });
+}
+
+}  // namespace splicewright

@@ -1,0 +1,44 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "cases/case.h"
+
+namespace splicewright
+{
+
+enum class CheckKind
+{
+    strength,  // once, at the peak load
+    fatigue,   // over the life asked for
+};
+
+// One line of the verdict.
+struct CheckRow
+{
+    std::string id;    // "fatigue/bar-toe.left", unique within a scenario
+    std::string site;  // "bar-toe.left"
+    CheckKind kind = CheckKind::strength;
+    std::string check;   // what is compared, in words
+    double demand = 0;   // in `unit`
+    double capacity = 0; // in `unit`
+    std::string unit;
+    double utilisation = 0;  // demand over capacity as the method counts it; at the upper end of the error bar
+    double error_pct = 0;    // discretisation error of the stress behind it
+    std::string method;      // formula in words
+    std::string source;      // document, edition, clause
+    Provenance provenance = Provenance::from_memory;  // weakest of what went in
+    std::string note;        // limits of validity, what was assumed; may be empty
+    [[nodiscard]] bool passes() const { return utilisation <= 1; }
+};
+
+// The weaker of two provenances, so that a row never claims more than its weakest number.
+Provenance weaker(Provenance a, Provenance b);
+
+// Row with the largest utilisation of a kind; nullptr when there is none.
+const CheckRow* governing(const std::vector<CheckRow>& rows, CheckKind kind);
+const CheckRow* governing(const std::vector<CheckRow>& rows);
+
+}  // namespace splicewright

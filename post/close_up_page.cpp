@@ -1,0 +1,117 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "mesh/outline.h"
+#include "post/picture_pages.h"
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr Box frame{50, 60, 1090, 820};
+constexpr double column = 1130, column_right = sheet_width - 50;
+
+Window window_around(const PictureContent& content, const SiteMark& site)
+{
+    const double half = content.request.close_up_half_width.value_or(8 * reference_notch_radius.value());
+    const double half_height = half * frame.height() / frame.width();
+    const double middle = std::max(site.r, half_height * 0.94);  // little empty space below the axis
+    return {site.z - half, middle - half_height, site.z + half, middle + half_height};
+}
+
+void add_lines(Sheet& sheet, const PictureContent& content, const View& view, const Window& window)
+{
+    for (const auto& [from, to] : clipped(mesh_edges(content.request.fields.mesh), window))
+        add_line(sheet, {view.on_sheet({from(0), from(1), 0}), view.on_sheet({to(0), to(1), 0})}, {0.8, {0.45, 0.40, 0.38}, {}});
+    for (const auto& chain : chains(clipped(content.outlines, window), view)) add_line(sheet, chain, {2.2, ink, {}});
+    for (const auto& chain : chains(clipped(content.unfused, window), view)) add_unfused(sheet, chain);
+    if (window.bottom < 0)
+    {
+        const double y = view.on_sheet({0, 0, 0}).y();
+        add_line(sheet, {{frame.left, y}, {frame.right, y}}, {1.6, soft_ink, {22, 5, 4, 5}});
+        sheet.text.push_back({"axis", {frame.left + 14, y - 16}, 18, Weight::regular, soft_ink});
+    }
+}
+
+// The mark of the greatest stress in view, its label where the part leaves most room.
+void add_peak(Sheet& sheet, const PictureContent& content, const View& view, const FieldPeak& top)
+{
+    const SheetPoint point = view.on_sheet({top.place(0), top.place(1), 0});
+    add_ring(sheet, point, 15, {6, white, {}});
+    add_ring(sheet, point, 15, {2.6, ink, {}});
+    const std::string words = fmt::format("peak in view {} MPa", short_number(top.value, top.value < 10 ? 2 : 0));
+    const double wide = content.width(words, 22, Weight::bold) + 28;
+    const double sideways = point.x() < (frame.left + frame.right) / 2 ? 1 : -1;
+    const SheetPoint middle(std::clamp(point.x() + sideways * (wide / 2 + 70), frame.left + wide / 2 + 12, frame.right - wide / 2 - 12),
+                            std::clamp(point.y() + 120, frame.bottom + 80, frame.top - 36));
+    const SheetPoint away = (middle - point).normalized() * 16;
+    add_line(sheet, {point + away, middle}, {5, white, {}});
+    add_line(sheet, {point + away, middle}, {2, ink, {}});
+    add_box(sheet, {middle.x() - wide / 2, middle.y() - 20, middle.x() + wide / 2, middle.y() + 20}, ink);
+    sheet.text.push_back({words, middle, 22, Weight::bold, white, Align::centre});
+}
+
+void add_scale_in_frame(Sheet& sheet, const View& view)
+{
+    add_box(sheet, {frame.right - 330, frame.bottom + 12, frame.right - 12, frame.bottom + 76}, paper);
+    add_frame(sheet, {frame.right - 330, frame.bottom + 12, frame.right - 12, frame.bottom + 76}, {1, hair, {}});
+    const double mm = round_below(230 * view.mm_per_unit);
+    add_scale_bar(sheet, view.mm_per_unit, {frame.right - 171 - mm / view.mm_per_unit / 2, frame.bottom + 24}, 230);
+}
+
+void add_column(Sheet& sheet, const PictureContent& content, const SiteMark& site, const Window& window)
+{
+    const double room = column_right - column;
+    double y = 796;
+    const auto line = [&](const std::string& words, double size, Weight weight, const Colour& colour)
+    {
+        sheet.text.push_back({fitted(words, size, weight, room, content.width), {column, y}, size, weight, colour});
+        y -= 1.65 * size;
+    };
+    line(site.id, 28, Weight::bold, ink);
+    line(site.value, 24, Weight::regular, ink);
+    line(place_text(site.z, site.r), 20, Weight::regular, soft_ink);
+    y -= 24;
+    line("Where it is", 20, Weight::bold, ink);
+    const Box box{column + 12, y - 90, column_right - 12, y - 10};
+    add_locator(sheet, content, window, {box.left, box.bottom + 24, box.right, box.top});
+    sheet.text.push_back({"left", {box.left - 12, box.bottom + 4}, 18, Weight::regular, soft_ink});
+    sheet.text.push_back({"right", {box.right + 12, box.bottom + 4}, 18, Weight::regular, soft_ink, Align::right});
+    y = box.bottom - 60;
+    add_unfused_key(sheet, content, {column, y});
+    if (!content.unfused.empty()) y -= 36;
+    add_line(sheet, {{column, y}, {column + 50, y}}, {0.8, {0.45, 0.40, 0.38}, {}});
+    sheet.text.push_back({"edges of the elements", {column + 62, y}, 20});
+}
+
+}  // namespace
+
+Page close_up_page(const PictureContent& content)
+{
+    Page page{"governing-site.png", {}, {}};
+    Sheet& sheet = page.sheet;
+    const SiteMark site = governing_site(content);
+    const Window window = window_around(content, site);
+    add_heading(sheet, content, "The governing site, close up; each point at its worst angle around the shaft");
+    Scene& scene = page.scene;
+    const DrawnSection part = clipped(content.section, window);
+    scene.surface = {{flat(part), Lighting::flat}};
+    const double highest = part.triangle.empty() ? 0 : content.peak.value;
+    scene.range = {highest > 0 ? round_above(highest) : 1, highest};
+    scene.view.mm_per_unit = window.width() / frame.width();
+    scene.view.centre = {window.left, window.bottom, 0};
+    scene.view.at = {frame.left, frame.bottom};
+    add_lines(sheet, content, scene.view, window);
+    if (!part.triangle.empty()) add_peak(sheet, content, scene.view, peak(part, {site.z, site.r}));
+    add_frame(sheet, frame, {1.5, ink, {}});
+    add_scale_in_frame(sheet, scene.view);
+    add_column(sheet, content, site, window);
+    add_colour_bar(sheet, scene.range, {column, 40}, column_right - column - 24);
+    return page;
+}
+
+}  // namespace splicewright

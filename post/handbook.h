@@ -1,0 +1,32 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "cases/case.h"
+#include "solver/meridian.h"
+
+namespace splicewright
+{
+
+// Finite elements held against a closed form.
+struct HandbookRow
+{
+    std::string what;  // "bar.left: surface shear per kN·m"
+    double fe = 0, handbook = 0;
+    std::string unit;
+    double fe_error_pct = 0;
+    double difference_pct = 0;              // fe over handbook, minus one
+    double band_low_pct = 0, band_high_pct = 0;  // where the difference may lie while the handbook can be trusted
+    std::string band_reason;
+    bool agrees = false;  // within the band widened by the finite-element error
+    std::string source;
+    Provenance provenance = Provenance::theory;
+};
+
+// Every site with a closed form: surface stress of the plain bars, shoulder and groove factors, the sleeve's share,
+// the sleeve weld as a line, the press fit, the twist. A disagreement is a row like any other.
+std::vector<HandbookRow> handbook_rows(const Case& asked, const MeridianAnswer& answer);
+
+}  // namespace splicewright

@@ -1,0 +1,90 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "post/report.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "post/fatigue_checks.h"
+#include "post/strength_checks.h"
+
+namespace splicewright
+{
+namespace
+{
+
+bool belongs_to_splice(const CheckRow& row)
+{
+    return !row.site.starts_with("bar.") && !row.site.starts_with("shoulder.") && !row.site.starts_with("groove.");
+}
+
+std::vector<CheckRow> rows_where(const std::vector<CheckRow>& rows, CheckKind kind, bool of_splice)
+{
+    std::vector<CheckRow> kept;
+    std::copy_if(rows.begin(), rows.end(), std::back_inserter(kept),
+                 [&](const CheckRow& row)
+                 { return row.kind == kind && (of_splice ? belongs_to_splice(row) : row.site.starts_with("bar.")); });
+    return kept;
+}
+
+}  // namespace
+
+bool Judgement::passes() const
+{
+    return answer.evidence.reached && !checks.empty() &&
+           std::all_of(checks.begin(), checks.end(), [](const CheckRow& row) { return row.passes(); });
+}
+
+std::vector<CheckRow> checks_of(const Case& asked, const MeridianAnswer& answer, const MeridianAnswer& notched)
+{
+    std::vector<CheckRow> rows = strength_checks(asked, answer);
+    const std::vector<CheckRow> fatigue = fatigue_checks(asked, answer, notched);
+    rows.insert(rows.end(), fatigue.begin(), fatigue.end());
+    return rows;
+}
+
+std::optional<AgainstPlainBar> against_plain_bar(const Judgement& sound)
+{
+    const auto pick = [&](CheckKind kind, bool of_splice) -> std::optional<CheckRow>
+    {
+        const std::vector<CheckRow> rows = rows_where(sound.checks, kind, of_splice);
+        const CheckRow* worst = governing(rows);
+        return worst && worst->utilisation > 0 ? std::optional<CheckRow>(*worst) : std::nullopt;
+    };
+    const auto splice = pick(CheckKind::strength, true), bar = pick(CheckKind::strength, false);
+    if (!splice || !bar) return std::nullopt;
+    AgainstPlainBar result;
+    result.strength_splice = 1 / splice->utilisation;
+    result.strength_bar = 1 / bar->utilisation;
+    result.splice_site = splice->site;
+    const auto splice_fatigue = pick(CheckKind::fatigue, true), bar_fatigue = pick(CheckKind::fatigue, false);
+    if (splice_fatigue) result.fatigue_splice = 1 / splice_fatigue->utilisation;
+    if (bar_fatigue) result.fatigue_bar = 1 / bar_fatigue->utilisation;
+    if (splice_fatigue) result.fatigue_site = splice_fatigue->site;
+    return result;
+}
+
+std::vector<std::string> cautions(const Case& asked, const Judgement& sound, const std::vector<HandbookRow>& handbook)
+{
+    std::vector<std::string> list = asked.cautions;
+    if (!sound.answer.evidence.reached)
+        list.push_back(fmt::format("The asked accuracy of {:g} % was not reached: the worst site is known to {:.2g} % only. "
+                                   "No pass is given.",
+                                   sound.answer.evidence.accuracy_pct, sound.answer.evidence.worst_error_pct));
+    const auto disagree = std::count_if(handbook.begin(), handbook.end(), [](const HandbookRow& row) { return !row.agrees; });
+    if (disagree > 0)
+        list.push_back(fmt::format("{} handbook value{} disagree{} with the finite elements beyond what can be trusted: see "
+                                   "the handbook table.",
+                                   disagree, disagree == 1 ? "" : "s", disagree == 1 ? "s" : ""));
+    list.insert(list.end(),
+                {"Advisory only: local vehicle law, club rules, the insurer and a qualified engineer or inspector decide.",
+                 "Identify the steel first. Unknown or highly heat-treated bar: assume the worst, or do not weld.",
+                 "Low-hydrogen process, preheat held to the last pass, slow cooling; wait a day or two before inspecting, cold "
+                 "cracks come late. Look, then magnetic particles or penetrant; ultrasound for the butt.",
+                 "Coatings off (zinc, epoxy), fresh air, eyes, skin and ears covered, a fire watch. No welding current through "
+                 "bearings or joints; no joint, boot, seal or sensor ring in the heat.",
+                 "A broken shaft can lock a wheel or flail: guard it, prove it, inspect it again, limit its life."});
+    return list;
+}
+
+}  // namespace splicewright

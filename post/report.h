@@ -1,0 +1,53 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "cases/case.h"
+#include "post/check_row.h"
+#include "post/handbook.h"
+#include "solver/meridian.h"
+
+namespace splicewright
+{
+
+// One scenario, judged.
+struct Judgement
+{
+    MeridianAnswer answer;
+    std::vector<CheckRow> checks;
+    std::vector<std::string> notes;  // what had to be assumed for this scenario
+    [[nodiscard]] bool passes() const;
+};
+
+// The splice against the weaker of its plain bars under the same loads: factor by which each may grow, and their ratio.
+struct AgainstPlainBar
+{
+    double strength_splice = 0, strength_bar = 0;  // peak load may grow by this factor
+    std::optional<double> fatigue_splice, fatigue_bar;  // stress may grow by this factor over the life asked for
+    std::string splice_site, fatigue_site;
+};
+
+// Everything that is told about a case: same case, same report, but for the seconds in the evidence.
+struct Report
+{
+    Case asked;
+    Judgement sound;
+    std::vector<Judgement> what_if;  // "hidden weld lost", "left sleeve weld lost", "right sleeve weld lost"
+    std::vector<HandbookRow> handbook;
+    std::optional<AgainstPlainBar> against_plain_bar;
+    std::vector<std::string> cautions;
+    [[nodiscard]] bool passes() const { return sound.passes(); }
+};
+
+// Every check of a solved scenario; `notched` has toes of the reference radius.
+std::vector<CheckRow> checks_of(const Case& asked, const MeridianAnswer& answer, const MeridianAnswer& notched);
+
+std::optional<AgainstPlainBar> against_plain_bar(const Judgement& sound);
+
+// Cautions that every report carries, and those of this case.
+std::vector<std::string> cautions(const Case& asked, const Judgement& sound, const std::vector<HandbookRow>& handbook);
+
+}  // namespace splicewright

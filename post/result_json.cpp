@@ -1,0 +1,249 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "post/result_json.h"
+
+#include <cmath>
+#include <nlohmann/json.hpp>
+#include <numbers>
+
+#include "cases/problem.h"
+#include "post/site_loads.h"
+#include "post/version.h"
+#include "post/weld_line.h"
+
+namespace splicewright
+{
+namespace
+{
+
+using Json = nlohmann::ordered_json;
+
+constexpr double per_kilonewton_metre = 1e6;  // N*mm
+constexpr double per_kilonewton = 1e3;        // N
+
+// JSON knows no infinity and would write null: a number that cannot be written is our fault.
+double finite(double value)
+{
+    EXPECTS(std::isfinite(value));
+    return value;
+}
+
+double error_pct(const Measured& measured)
+{
+    return measured.value != 0 ? finite(100 * measured.error / std::abs(measured.value)) : 0;
+}
+
+Json measured(const Measured& value, double factor)
+{
+    return {{"value", finite(value.value * factor)}, {"error", finite(value.error * factor)}};
+}
+
+Json unit_stress(const UnitPeak& peak, double factor, LoadKind kind)
+{
+    Json json{{"von_mises_MPa", finite(peak.von_mises.value * factor)}};
+    if (kind == LoadKind::torsion)
+        json["shear_MPa"] = finite(peak.shear.value * factor);
+    else
+        json["principal_MPa"] = finite(peak.principal.value * factor);
+    json["error_pct"] = error_pct(peak.von_mises);
+    return json;
+}
+
+Json surface_site(const SiteAnswer& site)
+{
+    return {{"id", site.id},
+            {"z_mm", finite(site.z)},
+            {"r_mm", finite(site.r)},
+            {"stress", "largest on the surface"},
+            {"unit",
+             {{"torsion", unit_stress(site.torsion, per_kilonewton_metre, LoadKind::torsion)},
+              {"bending", unit_stress(site.bending, per_kilonewton_metre, LoadKind::bending)},
+              {"axial", unit_stress(site.axial, per_kilonewton, LoadKind::axial)}}}};
+}
+
+// The weld's force over its throat for one unit load.
+Json throat_stress(const FilletWeld& fillet, const LineForce& force, double factor, double error)
+{
+    const ThroatPlaneStress stress = throat_plane_stress(fillet, force).value;
+    const double normal = stress.normal.value() * factor, across = stress.shear_across.value() * factor,
+                 along = stress.shear_along.value() * factor;
+    return {{"von_mises_MPa", finite(std::sqrt(normal * normal + 3 * (across * across + along * along)))},
+            {"normal_MPa", finite(normal)},
+            {"shear_across_MPa", finite(across)},
+            {"shear_along_MPa", finite(along)},
+            {"error_pct", finite(error)}};
+}
+
+Json throat_site(const Case& asked, const WeldForce& weld, Side side)
+{
+    const Bar& bar = *asked.bar[index(side)];
+    const FilletWeld fillet{asked.sleeve->weld.leg_on_bar, asked.sleeve->weld.leg_on_sleeve, bar.sections.front().diameter};
+    const double reach = asked.sleeve->length.value() / 2 +
+                         (side == Side::right ? asked.sleeve->offset.value() : -asked.sleeve->offset.value());
+    return {{"id", std::string("throat.") + name_of(side)},
+            {"z_mm", side == Side::right ? reach : -reach},
+            {"r_mm", finite(weld.radius)},
+            {"stress", "structural: mean over the throat"},
+            {"unit",
+             {{"torsion", throat_stress(fillet, {0, 0, weld.torsion_tangential}, per_kilonewton_metre, weld.error_pct)},
+              {"bending", throat_stress(fillet, {weld.bending_outward, weld.bending_radial, 0}, per_kilonewton_metre,
+                                        weld.error_pct)},
+              {"axial", throat_stress(fillet, {weld.axial_outward, weld.axial_radial, 0}, per_kilonewton, weld.error_pct)}}}};
+}
+
+Json sites(const Case& asked, const MeridianAnswer& answer)
+{
+    Json list = Json::array();
+    for (const SiteAnswer& site : answer.sites) list.push_back(surface_site(site));
+    for (const Side side : both_sides)
+        if (answer.weld[index(side)]) list.push_back(throat_site(asked, *answer.weld[index(side)], side));
+    return list;
+}
+
+Json checks(const std::vector<CheckRow>& rows)
+{
+    Json list = Json::array();
+    for (const CheckRow& row : rows)
+        list.push_back({{"id", row.id},
+                        {"site", row.site},
+                        {"kind", row.kind == CheckKind::strength ? "strength" : "fatigue"},
+                        {"check", row.check},
+                        {"demand", finite(row.demand)},
+                        {"capacity", finite(row.capacity)},
+                        {"unit", row.unit},
+                        {"utilisation", finite(row.utilisation)},
+                        {"error_pct", finite(row.error_pct)},
+                        {"passes", row.passes()},
+                        {"method", row.method},
+                        {"source", row.source},
+                        {"provenance", name_of(row.provenance)},
+                        {"note", row.note}});
+    return list;
+}
+
+Json handbook(const std::vector<HandbookRow>& rows)
+{
+    Json list = Json::array();
+    for (const HandbookRow& row : rows)
+        list.push_back({{"what", row.what},
+                        {"fe", finite(row.fe)},
+                        {"handbook", finite(row.handbook)},
+                        {"unit", row.unit},
+                        {"fe_error_pct", finite(row.fe_error_pct)},
+                        {"difference_pct", finite(row.difference_pct)},
+                        {"band_pct", {finite(row.band_low_pct), finite(row.band_high_pct)}},
+                        {"band_reason", row.band_reason},
+                        {"agrees", row.agrees},
+                        {"source", row.source},
+                        {"provenance", name_of(row.provenance)}});
+    return list;
+}
+
+Json verdict(const Judgement& judged)
+{
+    Json json{{"passes", judged.passes()}};
+    if (const CheckRow* row = governing(judged.checks))
+    {
+        json["governing_site"] = row->site;
+        json["governing_check"] = row->id;
+        json["utilisation"] = finite(row->utilisation);
+    }
+    return json;
+}
+
+Json evidence(const Evidence& e)
+{
+    return {{"model", "meridian"},
+            {"meshes", e.levels},
+            {"nodes", e.nodes},
+            {"elements", e.elements},
+            {"dofs", e.unknowns},
+            {"residual", finite(e.residual)},
+            {"reaction_imbalance", finite(e.reaction_imbalance)},
+            {"section_imbalance", finite(e.section_imbalance)},
+            {"smallest_angle_deg", finite(e.smallest_angle_deg)},
+            {"smallest_jacobian_ratio", finite(e.smallest_jacobian_ratio)},
+            {"accuracy_asked_pct", finite(e.accuracy_pct)},
+            {"worst_error_pct", finite(e.worst_error_pct)},
+            {"accuracy_reached", e.reached},
+            {"seconds", {{"mesh", e.mesh_seconds}, {"solve", e.solve_seconds}, {"recover", e.recover_seconds}}}};
+}
+
+Json what_if(const std::vector<Judgement>& scenarios)
+{
+    Json list = Json::array();
+    for (const Judgement& scenario : scenarios)
+    {
+        Json json{{"scenario", scenario.answer.scenario.name}};
+        json.update(verdict(scenario));
+        json["absent_sites"] = scenario.answer.absent_sites;
+        json["checks"] = checks(scenario.checks);
+        json["evidence"] = evidence(scenario.answer.evidence);
+        list.push_back(std::move(json));
+    }
+    return list;
+}
+
+Json against(const AgainstPlainBar& compared)
+{
+    Json json{{"peak_load_factor_splice", finite(compared.strength_splice)},
+              {"peak_load_factor_bar", finite(compared.strength_bar)},
+              {"strength_ratio", finite(compared.strength_splice / compared.strength_bar)},
+              {"weakest_in_strength", compared.splice_site}};
+    if (compared.fatigue_splice && compared.fatigue_bar)
+    {
+        json["fatigue_stress_factor_splice"] = finite(*compared.fatigue_splice);
+        json["fatigue_stress_factor_bar"] = finite(*compared.fatigue_bar);
+        json["fatigue_ratio"] = finite(*compared.fatigue_splice / *compared.fatigue_bar);
+        json["weakest_in_fatigue"] = compared.fatigue_site;
+    }
+    return json;
+}
+
+Json shares(const Case& asked, const MeridianAnswer& answer, const std::vector<HandbookRow>& rows)
+{
+    if (!asked.sleeve) return nullptr;
+    Json json{{"torsion", measured(answer.share.torsion, 1)},
+              {"bending", measured(answer.share.bending, 1)},
+              {"axial", measured(answer.share.axial, 1)}};
+    for (const HandbookRow& row : rows)
+        if (row.what.starts_with("sleeve's share of the torque")) json["torsion_by_stiffness"] = finite(row.handbook);
+    return json;
+}
+
+Json defaults(const Case& asked)
+{
+    Json list = Json::array();
+    for (const DefaultUsed& used : asked.defaults)
+        list.push_back({{"field", used.field}, {"value", used.value}, {"reason", used.reason}});
+    return list;
+}
+
+}  // namespace
+
+std::string result_json(const Report& report)
+{
+    const Case& asked = report.asked;
+    const MeridianAnswer& answer = report.sound.answer;
+    const double degrees = 180 / std::numbers::pi * per_kilonewton_metre;
+    Json json;
+    json["schema"] = result_schema_version;
+    json["program"] = {{"name", "splicewright"}, {"version", version()}};
+    json["title"] = asked.title;
+    json["case_text"] = asked.text;
+    json["load"] = peak_load_text(asked);
+    json["verdict"] = verdict(report.sound);
+    json["sites"] = sites(asked, answer);
+    json["absent_sites"] = answer.absent_sites;
+    json["shares"] = shares(asked, answer, report.handbook);
+    json["twist_deg_per_kNm"] = measured(answer.twist, degrees);
+    json["checks"] = checks(report.sound.checks);
+    json["what_if"] = what_if(report.what_if);
+    json["against_plain_bar"] = report.against_plain_bar ? against(*report.against_plain_bar) : Json(nullptr);
+    json["handbook"] = handbook(report.handbook);
+    json["defaults"] = defaults(asked);
+    json["cautions"] = report.cautions;
+    json["evidence"] = evidence(answer.evidence);
+    return json.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace splicewright

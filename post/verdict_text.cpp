@@ -1,0 +1,190 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "post/verdict_text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "cases/units.h"
+#include "post/site_loads.h"
+#include "post/version.h"
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr std::size_t page_columns = 100;
+
+std::string painted(const std::string& text, const char* code, Emphasis emphasis)
+{
+    return emphasis == Emphasis::terminal ? fmt::format("\x1b[{}m{}\x1b[0m", code, text) : text;
+}
+
+std::string pass_word(bool passes, Emphasis emphasis)
+{
+    return passes ? painted("passes", "1;34", emphasis) : painted("DOES NOT PASS", "1;33", emphasis);
+}
+
+// Breaks at spaces; later lines are indented.
+std::string wrapped(const std::string& text, std::size_t indent)
+{
+    std::string result, line;
+    std::size_t start = 0;
+    while (start < text.size())
+    {
+        std::size_t end = text.find(' ', start);
+        if (end == std::string::npos) end = text.size();
+        const std::string word = text.substr(start, end - start);
+        if (!line.empty() && indent + line.size() + 1 + word.size() > page_columns)
+        {
+            result += line + "\n" + std::string(indent, ' ');
+            line.clear();
+        }
+        if (!line.empty()) line += ' ';
+        line += word;
+        start = end + 1;
+    }
+    return result + line;
+}
+
+const char* kind_name(CheckKind kind) { return kind == CheckKind::strength ? "strength" : "fatigue"; }
+
+std::string headline(const Report& report, Emphasis emphasis)
+{
+    const CheckRow* row = governing(report.sound.checks);
+    const bool passes = report.passes();
+    std::string text = passes ? painted("PASSES", "1;34", emphasis) : painted("DOES NOT PASS", "1;33", emphasis);
+    if (row == nullptr) return text + ": nothing could be checked\n";
+    text += fmt::format(": {:.0f} % of what is allowed is used, at {} in {}", 100 * row->utilisation, row->site,
+                        kind_name(row->kind));
+    if (!report.sound.answer.evidence.reached) text += "; the asked accuracy was not reached";
+    return text + "\n";
+}
+
+std::string load_lines(const Case& asked)
+{
+    const Load& load = asked.load;
+    std::string text = fmt::format("Load      {}\n", peak_load_text(asked));
+    for (const TorqueBlock& block : load.blocks)
+        text += fmt::format("          {:.4g} x {:.4g} to {:.4g} N·m{}\n", block.count,
+                            block.low.value() / newton_millimetre_per_newton_metre,
+                            block.high.value() / newton_millimetre_per_newton_metre,
+                            block.name.empty() ? "" : fmt::format(" ({})", block.name));
+    if (load.running_bending.value() > 0)
+        text += fmt::format("          {:.3g} revolutions under {:.3g} N·m of bending\n", load.revolutions,
+                            load.running_bending.value() / newton_millimetre_per_newton_metre);
+    return text;
+}
+
+std::string check_lines(const std::vector<CheckRow>& rows)
+{
+    std::vector<const CheckRow*> ordered;
+    for (const CheckRow& row : rows) ordered.push_back(&row);
+    std::stable_sort(ordered.begin(), ordered.end(),
+                     [](const CheckRow* a, const CheckRow* b) { return a->utilisation > b->utilisation; });
+    std::string text = fmt::format("{:<9} {:<17} {:>5}   {:<24} {}\n", "Check", "site", "used", "demand of allowed", "limit");
+    for (const CheckRow* row : ordered)
+    {
+        const std::string demand = row->kind == CheckKind::strength
+                                       ? fmt::format("{:.0f} of {:.0f} MPa (± {:.1g} %)", row->demand, row->capacity, row->error_pct)
+                                       : fmt::format("{:.2f} of 1 (± {:.1g} %)", row->demand, row->error_pct);
+        const std::string limit = row->kind == CheckKind::strength ? row->check : row->method.substr(0, row->method.find(';'));
+        text += fmt::format("{:<9} {:<17} {:>4.0f}%{} {:<24} {}\n", kind_name(row->kind), row->site, 100 * row->utilisation,
+                            row->passes() ? "  " : " !", demand, limit);
+    }
+    return text;
+}
+
+std::string what_if_lines(const std::vector<Judgement>& scenarios, Emphasis emphasis)
+{
+    std::string text;
+    for (const Judgement& scenario : scenarios)
+    {
+        const CheckRow* strength = governing(scenario.checks, CheckKind::strength);
+        const CheckRow* fatigue = governing(scenario.checks, CheckKind::fatigue);
+        std::string line = fmt::format("{:<23} {}", scenario.answer.scenario.name, pass_word(scenario.passes(), emphasis));
+        if (strength) line += fmt::format(": strength {:.0f} % ({})", 100 * strength->utilisation, strength->site);
+        if (fatigue) line += fmt::format(", fatigue {:.0f} % ({})", 100 * fatigue->utilisation, fatigue->site);
+        text += line + "\n";
+    }
+    return text.empty() ? text : fmt::format("What if (for information, not part of the verdict)\n{}", text);
+}
+
+std::string against_lines(const Report& report)
+{
+    if (!report.against_plain_bar) return "";
+    const AgainstPlainBar& a = *report.against_plain_bar;
+    std::string text = fmt::format("Against the plain bar: {:.0f} % of its strength (weakest: {})",
+                                   100 * a.strength_splice / a.strength_bar, a.splice_site);
+    if (a.fatigue_splice && a.fatigue_bar)
+        text += fmt::format(", {:.0f} % of its fatigue stress (weakest: {})", 100 * *a.fatigue_splice / *a.fatigue_bar,
+                            a.fatigue_site);
+    return wrapped(text, 2) + "\n";
+}
+
+std::string stiffness_line(const Report& report)
+{
+    const MeridianAnswer& answer = report.sound.answer;
+    const double degrees = 180 / std::numbers::pi;
+    std::string text = fmt::format("Twist {:.2f}° at the peak torque",
+                                   answer.twist.value * report.asked.load.peak_torque.value() * degrees);
+    if (report.asked.sleeve)
+        text += fmt::format("; the sleeve carries {:.1f} % of the torque past the joint", 100 * answer.share.torsion.value);
+    return text + "\n";
+}
+
+std::string handbook_line(const std::vector<HandbookRow>& rows)
+{
+    const auto agree = std::count_if(rows.begin(), rows.end(), [](const HandbookRow& row) { return row.agrees; });
+    std::string text = fmt::format("Handbook: {} of {} values agree within what they can be trusted", agree, rows.size());
+    for (const HandbookRow& row : rows)
+        if (!row.agrees)
+            text += fmt::format("; {}: {:+.1f} %, allowed {:+.1f} to {:+.1f} %", row.what, row.difference_pct, row.band_low_pct,
+                                row.band_high_pct);
+    return wrapped(text, 2) + "\n";
+}
+
+std::string evidence_line(const Evidence& e)
+{
+    return wrapped(fmt::format("Evidence: {} elements after {} meshes, every site within {:.2g} % ({:g} % asked), residual "
+                               "{:.0e}, loads balance to {:.0e}",
+                               e.elements, e.levels, e.worst_error_pct, e.accuracy_pct, e.residual,
+                               std::max(e.reaction_imbalance, e.section_imbalance)),
+                   2) +
+           "\n";
+}
+
+std::string list_lines(const std::string& title, const std::vector<std::string>& items)
+{
+    std::string text;
+    for (const std::string& item : items) text += fmt::format("  {}\n", wrapped(item, 4));
+    return text.empty() ? text : fmt::format("{}\n{}", title, text);
+}
+
+std::vector<std::string> default_lines(const Case& asked)
+{
+    std::vector<std::string> lines;
+    for (const DefaultUsed& used : asked.defaults)
+        lines.push_back(fmt::format("{} = {} ({})", used.field, used.value, used.reason));
+    return lines;
+}
+
+}  // namespace
+
+std::string verdict_text(const Report& report, Emphasis emphasis)
+{
+    std::string text = fmt::format("{}\n{}\n{}\n{}\n{}\n", report.asked.title, headline(report, emphasis),
+                                   load_lines(report.asked), check_lines(report.sound.checks),
+                                   what_if_lines(report.what_if, emphasis));
+    text += against_lines(report) + stiffness_line(report) + handbook_line(report.handbook) +
+            evidence_line(report.sound.answer.evidence);
+    text += fmt::format("\n{}", list_lines("Not there", report.sound.answer.absent_sites));
+    text += list_lines("Taken as given", default_lines(report.asked));
+    text += list_lines("Cautions", report.cautions);
+    return text;
+}
+
+}  // namespace splicewright

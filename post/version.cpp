@@ -1,0 +1,9 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "post/version.h"
+
+namespace splicewright
+{
+
+const char* version() { return SPLICEWRIGHT_VERSION; }
+
+}  // namespace splicewright

@@ -1,0 +1,34 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <filesystem>
+#include <string>
+
+#include "solver/stress_field.h"
+
+namespace splicewright
+{
+
+struct FieldFileRequest
+{
+    const SolvedFields& fields;
+    CombinedLoad load;
+    std::string load_text;  // "peak torque 1150 N·m with 70 N·m bending"
+    std::string title;
+    std::string version;    // of the program
+    std::filesystem::path folder;  // exists
+};
+
+// Files in VTK's XML format for unstructured grids, read by any VTK reader. All values are finite (a promise).
+// Throw CannotCompute, naming the file, when it cannot be written.
+
+// section.vtu: the meridian section as second-order triangles, points (z, r, 0) in mm, one for each region node.
+// Point arrays: for each unit load stress (components rr tt zz rt tz rz), von Mises stress and displacement
+// (r theta z); the same for the stated load at theta = 0, and its worst von Mises stress over theta.
+void write_section_file(const FieldFileRequest& request);
+
+// revolved.vtu: the whole body as second-order wedges, x = r cos theta, y = r sin theta, z along the shaft, mm.
+// Point arrays for the stated load: stress (xx yy zz xy yz xz), von Mises stress, displacement (x y z).
+void write_revolved_file(const FieldFileRequest& request);
+
+}  // namespace splicewright

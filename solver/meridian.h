@@ -1,0 +1,101 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "cases/case.h"
+#include "mesh/outline.h"
+#include "mesh/size_field.h"
+#include "solver/sites.h"
+#include "solver/stress_field.h"
+#include "solver/unit_solution.h"
+
+namespace splicewright
+{
+
+// A value with its discretisation error, in the value's unit.
+struct Measured
+{
+    double value = 0;
+    double error = 0;  // half width of the bar
+};
+
+// Peak stress of one site under one unit load.
+struct UnitPeak
+{
+    Measured von_mises, principal, shear;  // MPa per N*mm or per N
+};
+
+struct SiteAnswer
+{
+    std::string id;
+    double z = 0, r = 0;  // of the torsion peak, mm
+    UnitPeak torsion, bending, axial;
+    std::vector<SiteStress> brackets;  // one for each way in which the slit may hang together; judge by the worst
+};
+
+// Force of a weld on its sleeve, by unit load: N per mm of the ring of radius `radius`, amplitudes at theta = 0
+// (tangential in bending: at 90 degrees). Outward: along the axis, away from the joint. Taken where the weld meets the
+// sleeve.
+struct WeldForce
+{
+    double radius = 0;  // mm, of the ring: the middle of the throat
+    double torsion_tangential = 0;
+    double bending_outward = 0, bending_radial = 0, bending_tangential = 0;
+    double axial_outward = 0, axial_radial = 0;
+    double error_pct = 0;
+};
+
+// The sleeve's part of a load at z = 0, 0 .. 1.
+struct SleeveShare
+{
+    Measured torsion, bending, axial;
+};
+
+struct Evidence
+{
+    int levels = 0, nodes = 0, elements = 0, unknowns = 0;
+    double residual = 0, reaction_imbalance = 0;  // worst of all solves
+    double section_imbalance = 0;                 // sleeve + butt against the load at z = 0
+    double smallest_angle_deg = 0, smallest_jacobian_ratio = 0;
+    double accuracy_pct = 0;  // asked
+    double worst_error_pct = 0;
+    bool reached = false;     // every site within the accuracy
+    double mesh_seconds = 0, solve_seconds = 0, recover_seconds = 0;
+};
+
+// The meridian model's answer for one scenario.
+struct MeridianAnswer
+{
+    Scenario scenario;
+    std::vector<SiteAnswer> sites;
+    std::vector<std::string> absent_sites;
+    std::array<std::optional<WeldForce>, 2> weld;  // [left, right]
+    SleeveShare share;
+    Measured twist;         // rad per N*mm, end to end
+    Measured end_rotation;  // rad per N*mm
+    Measured extension;     // mm per N
+    Measured fit_pressure;  // MPa, mean of the press fit over the middle half of the pressed slit; 0 without
+    double closing_by_bending = 0, closing_by_axial = 0;  // mm per N*mm or N: largest closing of a free slit
+    Evidence evidence;
+    SolvedFields fields;    // of the finest mesh, first bracket
+};
+
+struct Accuracy
+{
+    double target_pct = 1;     // for the error of every site
+    int most_nodes = 150000;
+};
+
+// Meshes, solves and refines until two successive meshes agree within the accuracy at every site.
+// The error of a number is its change from one mesh to the next finer one.
+// Throws CannotCompute when no mesh or no balanced solution is found.
+MeridianAnswer meridian_answer(const Case& asked, const Scenario& scenario, const Accuracy& accuracy);
+
+// Elastic constants by region of a mesh.
+std::vector<ElasticConstants> steel_by_region(const Case& asked, const std::vector<std::string>& regions);
+
+}  // namespace splicewright

@@ -1,0 +1,351 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "solver/meridian_level.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+#include <numbers>
+
+#include "cases/problem.h"
+#include "mesh/gmsh_mesher.h"
+#include "solver/recover_stress.h"
+
+namespace splicewright
+{
+namespace
+{
+
+double seconds_since(std::chrono::steady_clock::time_point start)
+{
+    return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+}
+
+enum class Snug
+{
+    taken_as_free,
+    taken_as_held,
+};
+
+Ties ties_of(const Case& asked, Snug snug)
+{
+    Ties ties;
+    if (!asked.sleeve) return ties;
+    for (const Side side : both_sides)
+    {
+        const std::size_t i = index(side);
+        switch (asked.sleeve->slit[i])
+        {
+            case SlitState::open: ties.slit[i] = FaceTie::free; break;
+            case SlitState::snug: ties.slit[i] = snug == Snug::taken_as_held ? FaceTie::held : FaceTie::free; break;
+            case SlitState::press:
+                ties.slit[i] = FaceTie::held;
+                ties.overlap[i] = -asked.sleeve->clearance[i].value() / 2;
+                break;
+            case SlitState::bonded: ties.slit[i] = FaceTie::merged; break;
+        }
+    }
+    return ties;
+}
+
+bool has(const Case& asked, SlitState state)
+{
+    return asked.sleeve && (asked.sleeve->slit[0] == state || asked.sleeve->slit[1] == state);
+}
+
+Bracket solved_bracket(const Case& asked, const Mesh& mesh, const std::vector<ElasticConstants>& steel, Snug snug,
+                       const UnitSolution* torsion)
+{
+    const Ties with_overlap = ties_of(asked, snug);
+    Ties ties = with_overlap;
+    ties.overlap[0] = ties.overlap[1] = 0;
+    Bracket bracket;
+    bracket.torsion = torsion ? *torsion : unit_solution(mesh, steel, LoadKind::torsion, ties, Outside::unit_load);
+    bracket.axial = unit_solution(mesh, steel, LoadKind::axial, ties, Outside::unit_load);
+    bracket.bending = unit_solution(mesh, steel, LoadKind::bending, ties, Outside::unit_load);
+    if (has(asked, SlitState::press))
+        bracket.press = unit_solution(mesh, steel, LoadKind::axial, with_overlap, Outside::none);
+    return bracket;
+}
+
+SurfaceStress joined_stress(std::vector<SurfaceStress> parts)
+{
+    Eigen::Index n = 0;
+    for (const SurfaceStress& part : parts) n += part.along.size();
+    SurfaceStress all{Eigen::VectorXd(n), Eigen::VectorXd(n), Eigen::VectorXd(n), Eigen::VectorXd(n)};
+    Eigen::Index at = 0;
+    for (const SurfaceStress& part : parts)
+    {
+        for (const auto member : {&SurfaceStress::along, &SurfaceStress::hoop, &SurfaceStress::shear, &SurfaceStress::across})
+            (all.*member).segment(at, part.along.size()) = part.*member;
+        at += part.along.size();
+    }
+    return all;
+}
+
+// Drops the places that lie too near to the ends of their chain.
+SurfacePlaces kept_places(const SurfacePlaces& places, double free_of_ends)
+{
+    if (free_of_ends <= 0 || places.s.empty()) return places;
+    const double length = places.s.back();
+    SurfacePlaces kept;
+    for (std::size_t i = 0; i < places.s.size(); ++i)
+    {
+        const double margin = std::min(free_of_ends * 2 * places.r[i], 0.45 * length);
+        if (places.s[i] < margin || places.s[i] > length - margin) continue;
+        kept.s.push_back(places.s[i]);
+        kept.z.push_back(places.z[i]);
+        kept.r.push_back(places.r[i]);
+        kept.edge.push_back(places.edge[i]);
+        kept.local.push_back(places.local[i]);
+    }
+    return kept;
+}
+
+class SiteReader
+{
+public:
+    SiteReader(const Level& level, const Bracket& bracket, bool butt_is_free)
+        : level_(level), bracket_(bracket), butt_is_free_(butt_is_free)
+    {
+        if (!butt_is_free) nodes_ = region_nodes(level.mesh);
+    }
+
+    SiteStress read(const SitePath& path)
+    {
+        std::vector<double> z, r;
+        std::vector<SurfaceStress> torsion, bending, axial, press;
+        for (const SurfaceChain& chain : path.chains)
+        {
+            const SurfacePlaces places = kept_places(surface_places(level_.mesh, chain), path.free_of_ends);
+            z.insert(z.end(), places.z.begin(), places.z.end());
+            r.insert(r.end(), places.r.begin(), places.r.end());
+            torsion.push_back(stress(path, chain, places, bracket_.torsion));
+            bending.push_back(stress(path, chain, places, bracket_.bending));
+            axial.push_back(stress(path, chain, places, bracket_.axial));
+            if (bracket_.press) press.push_back(stress(path, chain, places, *bracket_.press));
+        }
+        SiteStress site;
+        site.z = Eigen::Map<Eigen::VectorXd>(z.data(), static_cast<Eigen::Index>(z.size()));
+        site.r = Eigen::Map<Eigen::VectorXd>(r.data(), static_cast<Eigen::Index>(r.size()));
+        site.torsion = joined_stress(std::move(torsion));
+        site.bending = joined_stress(std::move(bending));
+        site.axial = joined_stress(std::move(axial));
+        site.press = joined_stress(std::move(press));
+        return site;
+    }
+
+private:
+    SurfaceStress stress(const SitePath& path, const SurfaceChain& chain, const SurfacePlaces& places,
+                         const UnitSolution& solution) const
+    {
+        if (!path.lies_in_slit || butt_is_free_) return free_surface_stress(level_.mesh, chain, places, solution);
+        return loaded_surface_stress(level_.mesh, chain, places, nodes_,
+                                     recovered_stress(level_.mesh, nodes_, level_.steel, solution));
+    }
+
+    const Level& level_;
+    const Bracket& bracket_;
+    bool butt_is_free_;
+    RegionNodes nodes_;
+};
+
+UnitPeak unit_peak(const SitePeak& peak) { return {{peak.von_mises, 0}, {peak.principal, 0}, {peak.shear, 0}}; }
+
+UnitPeak worse(const UnitPeak& a, const UnitPeak& b)
+{
+    return {{std::max(a.von_mises.value, b.von_mises.value), 0},
+            {std::max(a.principal.value, b.principal.value), 0},
+            {std::max(a.shear.value, b.shear.value), 0}};
+}
+
+std::vector<SiteAnswer> read_sites(const Case& asked, const Level& level)
+{
+    const std::vector<SitePath> paths = site_paths(level.mesh, level.steel);
+    std::vector<SiteAnswer> sites(paths.size());
+    for (std::size_t b = 0; b < level.brackets.size(); ++b)
+    {
+        SiteReader reader(level, level.brackets[b], !has(asked, SlitState::bonded));
+        for (std::size_t i = 0; i < paths.size(); ++i)
+        {
+            SiteAnswer& site = sites[i];
+            site.id = paths[i].id;
+            site.brackets.push_back(reader.read(paths[i]));
+            const SitePeak torsion = site_peak(site.brackets.back(), {1, 0, 0, 0});
+            const SitePeak bending = site_peak(site.brackets.back(), {0, 1, 0, 0});
+            const SitePeak axial = site_peak(site.brackets.back(), {0, 0, 1, 0});
+            site.torsion = worse(site.torsion, unit_peak(torsion));
+            site.bending = worse(site.bending, unit_peak(bending));
+            site.axial = worse(site.axial, unit_peak(axial));
+            site.z = torsion.z;
+            site.r = torsion.r;
+        }
+    }
+    return sites;
+}
+
+// Middle of the throat of a sleeve weld, mm from the axis.
+double throat_radius(const Case& asked, Side side)
+{
+    const double bar = asked.bar[index(side)]->sections.front().diameter.value() / 2;
+    const double b = asked.sleeve->weld.leg_on_bar.value(), s = asked.sleeve->weld.leg_on_sleeve.value();
+    const double face = std::hypot(b, s), throat = b * s / face;
+    return bar + throat / 2 * b / face;
+}
+
+WeldForce weld_force(const Case& asked, const Level& level, Side side)
+{
+    const std::string s = name_of(side);
+    WeldForce weld;
+    weld.radius = throat_radius(asked, side);
+    const double ring = 2 * std::numbers::pi * weld.radius, half_ring = ring / 2;
+    const double outward = side == Side::right ? 1 : -1;
+    const auto larger = [](double& keep, double candidate)
+    { if (std::abs(candidate) > std::abs(keep)) keep = candidate; };
+    for (const Bracket& bracket : level.brackets)
+    {
+        const auto force = [&](const UnitSolution& solution)
+        { return section_force(level.mesh, level.steel, solution, "fusion sleeve." + s, "fillet." + s); };
+        const SectionForce torsion = force(bracket.torsion), bending = force(bracket.bending), axial = force(bracket.axial);
+        larger(weld.torsion_tangential, -torsion.moment / (weld.radius * ring));
+        larger(weld.bending_outward, -outward * bending.axial / half_ring);
+        larger(weld.bending_radial, -bending.radial / half_ring);
+        larger(weld.bending_tangential, -bending.tangential / half_ring);
+        larger(weld.axial_outward, -outward * axial.axial / ring);
+        larger(weld.axial_radial, -axial.radial / ring);
+    }
+    return weld;
+}
+
+void read_sections(const Case& asked, const Scenario& scenario, Level& level)
+{
+    const Bracket& first = level.brackets.front();
+    level.twist = first.torsion.work;
+    level.end_rotation = first.bending.work;
+    level.extension = first.axial.work;
+    if (!asked.sleeve) return;
+    double imbalance = 0;
+    const auto share = [&](const UnitSolution& solution, double SectionForce::*part)
+    {
+        const double sleeve = section_force(level.mesh, level.steel, solution, "sleeve section", "sleeve.right").*part;
+        const double butt = section_force(level.mesh, level.steel, solution, "butt", "bar.right").*part;
+        imbalance = std::max(imbalance, std::abs(std::abs(sleeve + butt) - 1));
+        return std::abs(sleeve);
+    };
+    level.share.torsion.value = share(first.torsion, &SectionForce::moment);
+    level.share.bending.value = share(first.bending, &SectionForce::moment);
+    level.share.axial.value = share(first.axial, &SectionForce::axial);
+    level.section_imbalance = imbalance;
+    for (const Side side : both_sides)
+        if (scenario.sleeve_weld_fused[index(side)]) level.weld[index(side)] = weld_force(asked, level, side);
+}
+
+// Largest closing movement of the free faces of the slit, mm per unit load.
+double closing(const Mesh& mesh, const UnitSolution& solution)
+{
+    const int n = unknowns_per_node(solution.kind);
+    double worst = 0;
+    for (const FacePair& pair : mesh.pair)
+    {
+        if (!pair.curve.starts_with("slit")) continue;
+        const auto jump = [&](int c) { return solution.u(pair.outer * n + c) - solution.u(pair.inner * n + c); };
+        worst = std::max(worst, std::abs(pair.normal(0) * jump(n - 1) + pair.normal(1) * jump(0)));
+    }
+    return worst;
+}
+
+// Mean pressure of the press fit over the middle half of each pressed side, MPa.
+double fit_pressure(const Case& asked, const Level& level)
+{
+    if (!level.brackets.front().press) return 0;
+    const RegionNodes nodes = region_nodes(level.mesh);
+    const StressAmplitude stress = recovered_stress(level.mesh, nodes, level.steel, *level.brackets.front().press);
+    double sum = 0;
+    int count = 0;
+    for (const Side side : both_sides)
+    {
+        if (asked.sleeve->slit[index(side)] != SlitState::press) continue;
+        const double shift = side == Side::right ? asked.sleeve->offset.value() : -asked.sleeve->offset.value();
+        const double reach = asked.sleeve->length.value() / 2 + shift;
+        std::vector<MeshEdge> edges;
+        for (const MeshEdge& edge : level.mesh.curve.at(std::string("slit.") + name_of(side)))
+        {
+            const double z = std::abs(level.mesh.node(0, edge.middle));
+            const int region = level.mesh.region_of[static_cast<std::size_t>(edge.triangle)];
+            if (z > reach / 4 && z < 3 * reach / 4 && level.mesh.region[static_cast<std::size_t>(region)].starts_with("bar"))
+                edges.push_back(edge);
+        }
+        for (const SurfaceChain& chain : surface_chains(level.mesh, edges, level.steel))
+        {
+            const SurfaceStress surface =
+                loaded_surface_stress(level.mesh, chain, surface_places(level.mesh, chain), nodes, stress);
+            sum -= surface.across.sum();
+            count += static_cast<int>(surface.across.size());
+        }
+    }
+    return count > 0 ? sum / count : 0;
+}
+
+void collect_evidence(Level& level)
+{
+    const auto take = [&](const UnitSolution& solution)
+    {
+        level.residual = std::max(level.residual, solution.residual);
+        level.reaction_imbalance = std::max(level.reaction_imbalance, solution.reaction_imbalance);
+        level.unknowns += solution.n_free;
+    };
+    for (const Bracket& bracket : level.brackets)
+    {
+        take(bracket.torsion), take(bracket.bending), take(bracket.axial);
+        if (bracket.press) take(*bracket.press);
+    }
+}
+
+}  // namespace
+
+Level solved_level(const Case& asked, const Scenario& scenario, const Outline& outline, const MeshSize& size)
+{
+    Level level;
+    const auto start = std::chrono::steady_clock::now();
+    level.mesh = generate_mesh(outline, size);
+    level.steel = steel_by_region(asked, level.mesh.region);
+    level.mesh_seconds = seconds_since(start);
+    const auto meshed = std::chrono::steady_clock::now();
+    level.brackets.push_back(solved_bracket(asked, level.mesh, level.steel, Snug::taken_as_free, nullptr));
+    if (has(asked, SlitState::snug))
+        level.brackets.push_back(
+            solved_bracket(asked, level.mesh, level.steel, Snug::taken_as_held, &level.brackets.front().torsion));
+    level.solve_seconds = seconds_since(meshed);
+    const auto solved = std::chrono::steady_clock::now();
+    level.sites = read_sites(asked, level);
+    read_sections(asked, scenario, level);
+    level.fit_pressure = fit_pressure(asked, level);
+    level.closing_by_bending = closing(level.mesh, level.brackets.front().bending);
+    level.closing_by_axial = closing(level.mesh, level.brackets.front().axial);
+    collect_evidence(level);
+    level.recover_seconds = seconds_since(solved);
+    return level;
+}
+
+SolvedFields solved_fields(Level&& level)
+{
+    SolvedFields fields;
+    const Bracket& first = level.brackets.front();
+    fields.region_nodes = region_nodes(level.mesh);
+    const auto stress = [&](const UnitSolution& solution)
+    { return recovered_stress(level.mesh, fields.region_nodes, level.steel, solution); };
+    fields.torsion = stress(first.torsion);
+    fields.bending = stress(first.bending);
+    fields.axial = stress(first.axial);
+    fields.torsion_displacement = displacement_amplitude(first.torsion);
+    fields.bending_displacement = displacement_amplitude(first.bending);
+    fields.axial_displacement = displacement_amplitude(first.axial);
+    if (first.press)
+    {
+        fields.press = stress(*first.press);
+        fields.press_displacement = displacement_amplitude(*first.press);
+    }
+    fields.mesh = std::move(level.mesh);
+    return fields;
+}
+
+}  // namespace splicewright

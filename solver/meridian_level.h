@@ -1,0 +1,42 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <map>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "solver/meridian.h"
+
+namespace splicewright
+{
+
+// One way in which the slit may hang together, solved for all unit loads.
+struct Bracket
+{
+    UnitSolution torsion, bending, axial;
+    std::optional<UnitSolution> press;
+};
+
+// Everything that one mesh says about one scenario; the numbers in it carry no error yet.
+struct Level
+{
+    Mesh mesh;
+    std::vector<ElasticConstants> steel;
+    std::vector<Bracket> brackets;
+    std::vector<SiteAnswer> sites;
+    std::array<std::optional<WeldForce>, 2> weld;
+    SleeveShare share;
+    double twist = 0, end_rotation = 0, extension = 0, fit_pressure = 0;
+    double closing_by_bending = 0, closing_by_axial = 0;
+    double residual = 0, reaction_imbalance = 0, section_imbalance = 0;
+    int unknowns = 0;
+    double mesh_seconds = 0, solve_seconds = 0, recover_seconds = 0;
+};
+
+Level solved_level(const Case& asked, const Scenario& scenario, const Outline& outline, const MeshSize& size);
+
+// The fields of the first bracket, for pictures and files. Takes the mesh out of the level.
+SolvedFields solved_fields(Level&& level);
+
+}  // namespace splicewright

@@ -1,0 +1,111 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "solver/sites.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr int angles_over_half_turn = 12;
+constexpr double undisturbed_diameters = 0.6;  // Saint-Venant: what a notch disturbs has died out by then
+
+std::vector<MeshEdge> edges_on(const Mesh& mesh, const std::string& curve, const std::string& region_prefix)
+{
+    std::vector<MeshEdge> edges;
+    const auto found = mesh.curve.find(curve);
+    if (found == mesh.curve.end()) return edges;
+    for (const MeshEdge& edge : found->second)
+    {
+        const int region = mesh.region_of[static_cast<std::size_t>(edge.triangle)];
+        if (mesh.region[static_cast<std::size_t>(region)].starts_with(region_prefix)) edges.push_back(edge);
+    }
+    return edges;
+}
+
+}  // namespace
+
+std::vector<SitePath> site_paths(const Mesh& mesh, const std::vector<ElasticConstants>& steel)
+{
+    std::vector<SitePath> paths;
+    const auto add = [&](const std::string& id, const std::vector<std::string>& curves, const std::string& region,
+                         double free_of_ends, bool lies_in_slit)
+    {
+        std::vector<MeshEdge> edges;
+        for (const std::string& curve : curves)
+        {
+            const std::vector<MeshEdge> more = edges_on(mesh, curve, region);
+            edges.insert(edges.end(), more.begin(), more.end());
+        }
+        if (!edges.empty()) paths.push_back({id, surface_chains(mesh, edges, steel), free_of_ends, lies_in_slit});
+    };
+    const bool has_sleeve = mesh.curve.contains("sleeve-mid");
+    for (const Side side : both_sides)
+    {
+        const std::string s = name_of(side);
+        for (const char* notch : {"bar-toe.", "root.", "sleeve-toe."}) add(notch + s, {notch + s}, "", 0, false);
+    }
+    if (mesh.curve.contains("butt"))
+        add("butt-surface", {"butt-surface.left", "butt-surface.right"}, "bar", 0, has_sleeve);
+    add("land-edge", {"land-edge"}, "", 0, false);
+    add("sleeve-mid", {"sleeve-mid"}, "", 0, false);
+    for (const Side side : both_sides)
+        add(std::string("bar.") + name_of(side), {std::string("bar.") + name_of(side)}, "", undisturbed_diameters, false);
+    for (const auto& [curve, edges] : mesh.curve)
+        if (curve.starts_with("shoulder.") || curve.starts_with("groove.")) add(curve, {curve}, "", 0, false);
+    return paths;
+}
+
+PointStress point_stress(const SiteStress& site, Eigen::Index place, const CombinedLoad& load, double theta_rad)
+{
+    const double c = load.bending * std::cos(theta_rad), s = load.bending * std::sin(theta_rad);
+    const auto sum = [&](Eigen::VectorXd SurfaceStress::*part, double bending)
+    {
+        double value = load.torque * (site.torsion.*part)(place) + bending * (site.bending.*part)(place) +
+                       load.axial * (site.axial.*part)(place);
+        if ((site.press.*part).size() > 0) value += load.press * (site.press.*part)(place);
+        return value;
+    };
+    return {sum(&SurfaceStress::along, c), sum(&SurfaceStress::hoop, c), sum(&SurfaceStress::shear, s),
+            sum(&SurfaceStress::across, c)};
+}
+
+double von_mises(const PointStress& stress)
+{
+    const double a = stress.along, h = stress.hoop, n = stress.across;
+    return std::sqrt(((a - h) * (a - h) + (h - n) * (h - n) + (n - a) * (n - a)) / 2 + 3 * stress.shear * stress.shear);
+}
+
+double largest_principal(const PointStress& stress)
+{
+    const double middle = (stress.along + stress.hoop) / 2;
+    const double radius = std::hypot((stress.along - stress.hoop) / 2, stress.shear);
+    return middle >= 0 ? middle + radius : middle - radius;
+}
+
+SitePeak site_peak(const SiteStress& site, const CombinedLoad& load)
+{
+    SitePeak peak;
+    const int n_angles = load.bending == 0 ? 0 : angles_over_half_turn;
+    for (Eigen::Index i = 0; i < site.z.size(); ++i)
+        for (int k = 0; k <= n_angles; ++k)
+        {
+            const double theta = n_angles == 0 ? 0 : std::numbers::pi * k / n_angles;
+            const PointStress stress = point_stress(site, i, load, theta);
+            const double equivalent = von_mises(stress);
+            if (equivalent > peak.von_mises)
+            {
+                peak.von_mises = equivalent;
+                peak.z = site.z(i);
+                peak.r = site.r(i);
+            }
+            peak.principal = std::max(peak.principal, std::abs(largest_principal(stress)));
+            peak.shear = std::max(peak.shear, std::abs(stress.shear));
+        }
+    return peak;
+}
+
+}  // namespace splicewright
