@@ -15,7 +15,7 @@ Report check_splice(const Case& asked, const Accuracy& accuracy)
 
     report.handbook = handbook_rows(asked, report.sound.answer);
     report.against_plain_bar = against_plain_bar(report.sound);
-    report.cautions = cautions(asked, report.sound, report.handbook);
+    report.cautions = cautions(report);
     return report;
 }
 

@@ -33,6 +33,8 @@ void write_text(const std::filesystem::path& file, const std::string& text)
 
 #ifdef SPLICEWRIGHT_PICTURES
 
+constexpr double plain_close_up_mm = 20;  // half width of the close-up of a site without a notch
+
 std::vector<SiteMark> site_marks(const Report& report)
 {
     const CombinedLoad load = peak_load(report.asked);
@@ -56,7 +58,10 @@ void write_fields(const Report& report, const std::filesystem::path& folder, Wri
     const FieldFileRequest files{fields, load, load_text, report.asked.title, version(), folder};
     write_section_file(files);
     write_revolved_file(files);
-    const Pictures pictures = write_pictures({fields, report.asked, load, load_text, site_marks(report), folder});
+    PictureRequest request{fields, report.asked, load, load_text, site_marks(report), folder};
+    const CheckRow* worst = governing(report.sound.checks);
+    if (worst && !is_weld_notch(worst->site)) request.close_up_half_width = plain_close_up_mm;
+    const Pictures pictures = write_pictures(request);
     written.pictures = pictures.files;
     written.why_no_pictures = pictures.why_not;
 }

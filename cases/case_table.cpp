@@ -118,10 +118,9 @@ double CaseTable::quantity_of(const toml::node& node, const std::string& key, co
     {
         const double number = *node.value<double>();
         const std::string written = std::isfinite(number) ? shown(node) : "10";
-        report(
-            key,
-            fmt::format("must be {} in quotes with its unit ({})", name_of(dimension), accepted_units_of(dimension)),
-            fmt::format("{}\"{} {}\"", fix_start, written, likely_unit_of(dimension)));
+        report(key,
+               fmt::format("must be {} in quotes with its unit ({})", name_of(dimension), accepted_units_of(dimension)),
+               fmt::format("{}\"{} {}\"", fix_start, written, likely_unit_of(dimension)));
         return unread;
     }
     const auto* text = node.as_string();

@@ -63,7 +63,7 @@ void check_section_room(RuleReport& report, const Bar& bar, Side side, std::size
     const SectionSpan span = section_span(bar, number);
     const double fillets = (span.plain_begin - span.begin) + (span.end - span.plain_end);
     const double least = fillets + clear_length;
-    if (fillets > 0.0 && span.end - span.begin < least)
+    if (fillets > 0.0 && span.end - span.begin < least - same_length.value())
         report.add(section_field(side, number, "length"),
                    fmt::format("must be at least {}: its fillets take {}, and {} must stay plain", mm(least),
                                mm(fillets), mm(clear_length)),
@@ -92,7 +92,7 @@ bool lies_in_one_section(const Bar& bar, double from, double to)
     for (std::size_t number = 0; number < bar.sections.size(); ++number)
     {
         const SectionSpan span = section_span(bar, number);
-        if (from >= span.plain_begin && to <= span.plain_end) return true;
+        if (from >= span.plain_begin - same_length.value() && to <= span.plain_end + same_length.value()) return true;
     }
     return false;
 }
@@ -149,7 +149,7 @@ void check_groove_place(RuleReport& report, const Case& asked, Side side, std::s
     const double from = groove.at.value() - room, to = groove.at.value() + room;
     const Inner inner = inner_feature(asked, side);
     const double least = inner.end + clear_length + groove_half_width(groove);
-    if (groove.at.value() < least)
+    if (groove.at.value() < least - same_length.value())
         report.add(field, fmt::format("must be at least {}: the {} ends at {}", mm(least), inner.what, mm(inner.end)),
                    fix_to(field, rounded_up(least)));
     else if (from <= length_of(bar) && !lies_in_one_section(bar, from, to))
@@ -163,7 +163,7 @@ void check_groove_place(RuleReport& report, const Case& asked, Side side, std::s
     if (number == 0) return;
     const Groove& before = bar.grooves[number - 1];
     const double free_from = before.at.value() + groove_half_width(before) + clear_length + groove_half_width(groove);
-    if (groove.at.value() < free_from)
+    if (groove.at.value() < free_from - same_length.value())
         report.add(field,
                    fmt::format("must be at least {}: grooves stand in order from the joint outward, {} apart",
                                mm(free_from), mm(clear_length)),

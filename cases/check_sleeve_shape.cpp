@@ -135,6 +135,13 @@ void check_end_of_weld(RuleReport& report, const Case& asked, Side side)
                                mm(rounded_up(weld_end + clear_length - room)), name_of(side)));
 }
 
+// The largest leg in hundredths of a millimetre that the height of the sleeve's end allows.
+double leg_below(double wall)
+{
+    const double leg = rounded_down(wall), stub = wall - leg;
+    return stub > round_off && stub < least_stub ? leg - 0.01 : leg;
+}
+
 void check_leg_against_wall(RuleReport& report, const Case& asked, Side side)
 {
     const double wall = (asked.sleeve->end_diameter.value() - diameter_of(asked, side)) / 2;
@@ -143,12 +150,12 @@ void check_leg_against_wall(RuleReport& report, const Case& asked, Side side)
         report.add(
             "sleeve.weld.leg_on_sleeve",
             fmt::format("must be at most {}, the height of the sleeve's end above the {} bar", mm(wall), name_of(side)),
-            fmt::format("leg = \"{}\"", mm(rounded_down(wall))));
+            fmt::format("leg = \"{}\"", mm(leg_below(wall))));
     else if (stub > round_off && stub < least_stub)
         report.add("sleeve.weld.leg_on_sleeve",
                    fmt::format("must reach the corner of the sleeve's end, {} above the {} bar, or stay {} below it",
                                mm(wall), name_of(side), mm(least_stub)),
-                   fmt::format("leg = \"{}\"", mm(rounded_down(wall))));
+                   fmt::format("leg = \"{}\"", mm(leg_below(wall))));
 }
 
 }  // namespace
@@ -171,7 +178,7 @@ void check_sleeve_weld(RuleReport& report, const Case& asked)
     report.keep_between("sleeve.weld.leg_on_bar", on_bar, least_leg, greatest_leg);
     report.keep_between("sleeve.weld.leg_on_sleeve", on_sleeve, least_leg, greatest_leg);
     const double larger = std::max(on_bar, on_sleeve), smaller = std::min(on_bar, on_sleeve);
-    if (larger > greatest_leg_ratio * smaller + same_length.value())
+    if (smaller >= least_leg && larger > greatest_leg_ratio * smaller + same_length.value())
         report.add(on_bar > on_sleeve ? "sleeve.weld.leg_on_bar" : "sleeve.weld.leg_on_sleeve",
                    fmt::format("must be at most three times the other leg of {}", mm(smaller)),
                    "bring the two legs closer together");

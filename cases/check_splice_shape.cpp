@@ -70,7 +70,7 @@ void check_first_section(RuleReport& report, const Case& asked, Side side)
     const double blend = butt_half_length(asked), half_lap = asked.joint->half_lap.value() / 2;
     const double least = std::max(blend, half_lap) + clear_length + (span.end - span.plain_end);
     const std::string field = fmt::format("{}.section[1].length", name_of(side));
-    if (span.end < least)
+    if (span.end < least - same_length.value())
         report.add(field,
                    fmt::format("must be at least {}: the {} takes {} of it", mm(least),
                                half_lap > blend ? "half lap" : "butt weld", mm(std::max(blend, half_lap))),

@@ -47,19 +47,20 @@ bool has_control_characters(std::string_view text)
                        [](char letter) { return static_cast<unsigned char>(letter) < 0x20 || letter == 0x7F; });
 }
 
-std::string quoted(std::string_view text)
+std::string printable(std::string_view text, std::size_t longest)
 {
-    constexpr std::size_t longest = 60;
-    std::string shown = "\"";
+    std::string shown;
     for (std::size_t at = 0; at < text.size(); ++at)
     {
         const auto byte = static_cast<unsigned char>(text[at]);
         const bool starts_character = (byte & 0xC0U) != 0x80U;
-        if (at >= longest && starts_character) return shown + "...\"";
+        if (at >= longest && starts_character) return shown + "...";
         if (byte < 0x20 || byte == 0x7F) shown += fmt::format("\\x{:02X}", byte);
         else shown += text[at];
     }
-    return shown + "\"";
+    return shown;
 }
+
+std::string quoted(std::string_view text) { return "\"" + printable(text, 60) + "\""; }
 
 }  // namespace splicewright

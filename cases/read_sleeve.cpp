@@ -182,6 +182,7 @@ Sleeve sleeve_at(const CaseTable& table, const std::optional<CaseTable>& weld, c
     sleeve.end_diameter = is_tapered ? Millimetre(larger_bore + 2.0 * end_wall->value()) : sleeve.outer_diameter;
     sleeve.taper_length = is_tapered ? *taper_length : Millimetre(0.0);
 
+    sleeve.weld.leg_on_bar = sleeve.weld.leg_on_sleeve = Millimetre(unread);
     if (weld) sleeve.weld = sleeve_weld_at(*weld, filler);
     else if (!table.has("weld"))
         table.report("weld", "is missing: a sleeve needs its welds", "[sleeve.weld] with leg = \"6 mm\"");

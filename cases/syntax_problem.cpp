@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "cases/number_text.h"
 #include "cases/plain_text.h"
 
 namespace splicewright
@@ -24,16 +25,17 @@ std::string_view line_of(const std::string& text, int line)
 }
 
 // The slip that people make most: a value with a unit but without quotes.
-std::string likely_mend(std::string_view line)
+std::string likely_mend(std::string_view line, int column)
 {
     const std::string general = "write key = \"value\", one to a line, texts and quantities in double quotes";
     const std::size_t equals = line.find('=');
-    if (equals == std::string_view::npos || line.size() > 200) return general;
+    if (equals == std::string_view::npos || column < static_cast<int>(equals) + 2 || line.size() > 120) return general;
     const std::string_view key = trimmed(line.substr(0, equals));
     std::string_view value = trimmed(line.substr(equals + 1));
     value = trimmed(value.substr(0, value.find('#')));
-    const bool has_quotes = value.find_first_of("\"'") != std::string_view::npos;
-    if (has_quotes || value.empty() || value.front() == '[' || value.front() == '{') return general;
+    const bool is_number = leading_number(value).fault == NumberFault::none;
+    if (!is_number || value.find_first_of("\"'\\") != std::string_view::npos || has_control_characters(line))
+        return general;
     return fmt::format("{} = \"{}\"", key, value);
 }
 
@@ -44,14 +46,13 @@ Problem syntax_problem(const std::string& text, const std::string& file, int lin
 {
     std::string said(description);
     while (!said.empty() && said.back() == '.') said.pop_back();
-    const std::string plain = replaced(quoted(said.substr(0, 400)), "...\"", "");
     return {file,
             line,
             column,
             "",
             "",
-            fmt::format("is not TOML: {} (the file was not read beyond this place)", said.size() > 300 ? plain : said),
-            likely_mend(line_of(text, line))};
+            fmt::format("is not TOML: {} (the file was not read beyond this place)", printable(said, 300)),
+            likely_mend(line_of(text, line), column)};
 }
 
 }  // namespace splicewright

@@ -16,6 +16,7 @@ namespace splicewright
 namespace
 {
 
+constexpr double stretched_share = 0.77;      // of the tensile strength at 1000 cycles beyond the chart, judgement
 constexpr double unloaded_weld_share = 0.02;  // of the load: a sleeve weld below it carries nothing
 constexpr double shaft_miner_limit = 1.0;     // Source: [Shigley2011] sec. 6-15
 
@@ -44,7 +45,7 @@ SiteSpectrum weld_spectrum(const Load& load, const SiteAnswer& site)
 struct WeldCurves
 {
     SnCurve normal, shear;
-    std::string method;
+    std::string check, method;
     std::string note;
 };
 
@@ -67,7 +68,7 @@ WeldCurves curves_of(const Case& asked, const std::string& site)
                                             asked.bar[index(side_of(site))]->sections.front().diameter.value()) / 2
                                          : INFINITY;
         return {effective_notch_curve(NotchStress::first_principal, factor), effective_notch_curve(NotchStress::shear, factor),
-                "effective notch stress, reference radius 1 mm",
+                "effective notch stress, 1 mm", "effective notch stress, reference radius 1 mm",
                 wall < 5 ? fmt::format("sleeve wall {:.3g} mm: the method asks for 5 mm; indicative only", wall) : ""};
     }
     if (site == "butt-surface")
@@ -75,11 +76,11 @@ WeldCurves curves_of(const Case& asked, const std::string& site)
         const bool full = !asked.joint->penetration.has_value();
         return {normal_curve(Megapascal{80}, factor, Provenance::from_memory),
                 shear_curve(Megapascal{full ? 100.0 : 80.0}, factor, Provenance::from_memory),
-                "structural stress on the ground butt, class of a bar's butt splice",
+                "class of a ground butt in a bar", "structural stress on the ground butt, class of a bar's butt splice",
                 "the class asks for full inspection of the weld and a surface ground flush"};
     }
     return {parent_normal_curve(factor), shear_curve(Megapascal{100}, factor, Provenance::from_memory),
-            "structural stress, class of parent metal", ""};
+            "class of parent metal", "structural stress, class of parent metal", ""};
 }
 
 std::string demand_words(const FatigueUtilisation& normal, const FatigueUtilisation& shear)
@@ -106,7 +107,7 @@ CheckRow weld_row(const Case& asked, const SiteAnswer& site)
     row.id = "fatigue/" + site.id;
     row.site = site.id;
     row.kind = CheckKind::fatigue;
-    row.check = "torque cycles and rotating bending over the life asked for";
+    row.check = curves.check;
     row.demand = joint.value.utilisation;
     row.capacity = 1;
     row.unit = "share of allowed stress";
@@ -180,7 +181,7 @@ CheckRow shaft_row(const Case& asked, const SiteAnswer& site)
     row.id = "fatigue/" + site.id;
     row.site = site.id;
     row.kind = CheckKind::fatigue;
-    row.check = "torque cycles and rotating bending over the life asked for";
+    row.check = "plain shaft: Marin, Goodman, Miner";
     row.capacity = 1;
     row.unit = "share of allowed stress";
     const EnduranceQuery query{plain.material->tensile, plain.section.outer_diameter};
@@ -197,8 +198,8 @@ CheckRow shaft_row(const Case& asked, const SiteAnswer& site)
         append(row.note, "diameter outside the range of the size factor: not assessed, taken as failing");
         return row;
     }
-    const double f = share.value.value_or(0.77);
-    if (!share.value) append(row.note, "tensile strength above the chart: 0.77 of it taken at 1000 cycles (judgement)");
+    const double f = share.value.value_or(stretched_share);
+    if (!share.value) append(row.note, fmt::format("tensile strength above the chart: {} of it taken at 1000 cycles (judgement)", stretched_share));
     const Sourced<ShaftFatigue> fatigue =
         shaft_fatigue(shaft_blocks(asked.load, plain, notch), {plain.material->tensile, endurance.value->limit, f},
                       shaft_miner_limit);

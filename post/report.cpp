@@ -64,14 +64,17 @@ std::optional<AgainstPlainBar> against_plain_bar(const Judgement& sound)
     return result;
 }
 
-std::vector<std::string> cautions(const Case& asked, const Judgement& sound, const std::vector<HandbookRow>& handbook)
+std::vector<std::string> cautions(const Report& report)
 {
-    std::vector<std::string> list = asked.cautions;
+    const Judgement& sound = report.sound;
+    std::vector<std::string> list = report.asked.cautions;
+    list.insert(list.end(), sound.notes.begin(), sound.notes.end());
+    for (const Judgement& scenario : report.what_if) list.insert(list.end(), scenario.notes.begin(), scenario.notes.end());
     if (!sound.answer.evidence.reached)
         list.push_back(fmt::format("The asked accuracy of {:g} % was not reached: the worst site is known to {:.2g} % only. "
                                    "No pass is given.",
                                    sound.answer.evidence.accuracy_pct, sound.answer.evidence.worst_error_pct));
-    const auto disagree = std::count_if(handbook.begin(), handbook.end(), [](const HandbookRow& row) { return !row.agrees; });
+    const auto disagree = std::count_if(report.handbook.begin(), report.handbook.end(), [](const HandbookRow& row) { return !row.agrees; });
     if (disagree > 0)
         list.push_back(fmt::format("{} handbook value{} disagree{} with the finite elements beyond what can be trusted: see "
                                    "the handbook table.",

@@ -47,7 +47,7 @@ std::vector<CheckRow> checks_of(const Case& asked, const MeridianAnswer& answer,
 
 std::optional<AgainstPlainBar> against_plain_bar(const Judgement& sound);
 
-// Cautions that every report carries, and those of this case.
-std::vector<std::string> cautions(const Case& asked, const Judgement& sound, const std::vector<HandbookRow>& handbook);
+// Cautions that every report carries, and those of this case; reads all of the report but its cautions.
+std::vector<std::string> cautions(const Report& report);
 
 }  // namespace splicewright

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <cstdlib>
 
@@ -22,7 +23,9 @@ CombinedLoad peak_load(const Case& asked)
 std::string peak_load_text(const Case& asked)
 {
     std::string text;
-    const auto add = [&](const std::string& part) { text += (text.empty() ? "" : " with ") + part; };
+    int n_parts = 0;
+    const auto add = [&](const std::string& part)
+    { text += fmt::format("{}{}", std::array{"", " with ", " and "}[static_cast<std::size_t>(n_parts++)], part); };
     if (asked.load.peak_torque.value() != 0)
         add(fmt::format("peak torque {:.4g} N·m", asked.load.peak_torque.value() / newton_millimetre_per_newton_metre));
     if (asked.load.peak_bending.value() != 0)

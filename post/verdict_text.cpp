@@ -79,22 +79,27 @@ std::string load_lines(const Case& asked)
     return text;
 }
 
+std::string error_words(double error_pct)
+{
+    return error_pct < 0.05 ? "±<0.1 %" : fmt::format("±{:.1f} %", error_pct);
+}
+
+std::string check_line(const CheckRow& row)
+{
+    const std::string demand = row.kind == CheckKind::strength ? fmt::format("{:.0f} of {:.0f} MPa", row.demand, row.capacity)
+                                                               : fmt::format("{:.2f} of 1", row.demand);
+    return fmt::format("{:<9} {:<17} {:>5.0f} % {} {:<16} {:<8} {}\n", kind_name(row.kind), row.site, 100 * row.utilisation,
+                       row.passes() ? " " : "!", demand, error_words(row.error_pct), row.check);
+}
+
 std::string check_lines(const std::vector<CheckRow>& rows)
 {
     std::vector<const CheckRow*> ordered;
     for (const CheckRow& row : rows) ordered.push_back(&row);
     std::stable_sort(ordered.begin(), ordered.end(),
                      [](const CheckRow* a, const CheckRow* b) { return a->utilisation > b->utilisation; });
-    std::string text = fmt::format("{:<9} {:<17} {:>5}   {:<24} {}\n", "Check", "site", "used", "demand of allowed", "limit");
-    for (const CheckRow* row : ordered)
-    {
-        const std::string demand = row->kind == CheckKind::strength
-                                       ? fmt::format("{:.0f} of {:.0f} MPa (± {:.1g} %)", row->demand, row->capacity, row->error_pct)
-                                       : fmt::format("{:.2f} of 1 (± {:.1g} %)", row->demand, row->error_pct);
-        const std::string limit = row->kind == CheckKind::strength ? row->check : row->method.substr(0, row->method.find(';'));
-        text += fmt::format("{:<9} {:<17} {:>4.0f}%{} {:<24} {}\n", kind_name(row->kind), row->site, 100 * row->utilisation,
-                            row->passes() ? "  " : " !", demand, limit);
-    }
+    std::string text = fmt::format("{:<9} {:<17} {:>7}   {:<16} {:<8} {}\n", "Check", "site", "used", "demand", "error", "against");
+    for (const CheckRow* row : ordered) text += check_line(*row);
     return text;
 }
 
@@ -157,6 +162,14 @@ std::string evidence_line(const Evidence& e)
            "\n";
 }
 
+// One running paragraph.
+std::string paragraph(const std::string& title, const std::vector<std::string>& items)
+{
+    std::string text;
+    for (const std::string& item : items) text += fmt::format("{}{}", text.empty() ? "" : "; ", item);
+    return text.empty() ? text : fmt::format("\n{}", wrapped(fmt::format("{}: {}", title, text), 2));
+}
+
 std::string list_lines(const std::string& title, const std::vector<std::string>& items)
 {
     std::string text;
@@ -181,9 +194,9 @@ std::string verdict_text(const Report& report, Emphasis emphasis)
                                    what_if_lines(report.what_if, emphasis));
     text += against_lines(report) + stiffness_line(report) + handbook_line(report.handbook) +
             evidence_line(report.sound.answer.evidence);
-    text += fmt::format("\n{}", list_lines("Not there", report.sound.answer.absent_sites));
-    text += list_lines("Taken as given", default_lines(report.asked));
-    text += list_lines("Cautions", report.cautions);
+    text += paragraph("Not there", report.sound.answer.absent_sites);
+    text += paragraph("Defaults", default_lines(report.asked));
+    text += fmt::format("\n\n{}", list_lines("Cautions", report.cautions));
     return text;
 }
 

@@ -21,8 +21,8 @@ std::string default_of(const Case& asked, const std::string& field)
 
 bool has_caution(const Case& asked, const std::string& part)
 {
-    return std::any_of(asked.cautions.begin(), asked.cautions.end(), [&](const std::string& caution)
-                       { return caution.find(part) != std::string::npos; });
+    return std::any_of(asked.cautions.begin(), asked.cautions.end(),
+                       [&](const std::string& caution) { return caution.find(part) != std::string::npos; });
 }
 
 const std::string plain_shaft =
@@ -137,13 +137,15 @@ TEST(Cautions, SteelThatShouldNotBeWelded)
 
 TEST(Cautions, LooseSleeve)
 {
-    EXPECT_TRUE(has_caution(accepted(splice_with("clearance = \"0.02 mm\"", "clearance = \"0.2 mm\"")), "is loose on the left"));
+    EXPECT_TRUE(has_caution(accepted(splice_with("clearance = \"0.02 mm\"", "clearance = \"0.2 mm\"")),
+                            "is loose on the left"));
     EXPECT_FALSE(has_caution(accepted(sound_splice_text()), "is loose"));
 }
 
 TEST(Cautions, MaterialThatIsNotUsed)
 {
-    const std::string text = plain_shaft + "[[material]]\nname = \"spare\"\nyield = \"300 MPa\"\ntensile = \"500 MPa\"\n";
+    const std::string text =
+        plain_shaft + "[[material]]\nname = \"spare\"\nyield = \"300 MPa\"\ntensile = \"500 MPa\"\n";
     EXPECT_TRUE(has_caution(accepted(text), "\"spare\" is defined and used nowhere"));
 }
 

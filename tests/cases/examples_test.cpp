@@ -17,7 +17,8 @@ namespace
 std::vector<std::string> example_names()
 {
     std::vector<std::string> names;
-    for (const auto& entry : std::filesystem::directory_iterator(std::string(SPLICEWRIGHT_SOURCE_DIR) + "/cases/examples"))
+    for (const auto& entry :
+         std::filesystem::directory_iterator(std::string(SPLICEWRIGHT_SOURCE_DIR) + "/cases/examples"))
         if (entry.path().extension() == ".toml") names.push_back("cases/examples/" + entry.path().filename().string());
     std::sort(names.begin(), names.end());
     return names;
@@ -79,7 +80,8 @@ TEST(Cases, InchesAndMillimetresGiveTheSameNumbers)
     expect_same(inch.sleeve->outer_diameter.value(), metric.sleeve->outer_diameter.value(), "outer diameter");
     expect_same(inch.sleeve->end_diameter.value(), metric.sleeve->end_diameter.value(), "end diameter");
     for (const Side side : both_sides)
-        expect_same(inch.sleeve->clearance[index(side)].value(), metric.sleeve->clearance[index(side)].value(), "clearance");
+        expect_same(inch.sleeve->clearance[index(side)].value(), metric.sleeve->clearance[index(side)].value(),
+                    "clearance");
     EXPECT_EQ(inch.sleeve->slit, metric.sleeve->slit);
     expect_same(inch.sleeve->weld.leg_on_bar.value(), metric.sleeve->weld.leg_on_bar.value(), "leg on bar");
     expect_same(inch.sleeve->weld.leg_on_sleeve.value(), metric.sleeve->weld.leg_on_sleeve.value(), "leg on sleeve");

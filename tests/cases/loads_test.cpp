@@ -124,10 +124,12 @@ TEST(Blocks, AreNotMoreThanAThousand)
 TEST(Loads, StayWithinTheirBounds)
 {
     expect_only_problem(splice_with("axial = \"800 N\"", "axial = \"-2e7 N\""), "load.axial", "10000 kN", "axial");
-    expect_only_problem(splice_with("speed = \"1200 rpm\"", "speed = \"60000 rpm\""), "load.speed", "50000 rpm", "speed");
+    expect_only_problem(splice_with("speed = \"1200 rpm\"", "speed = \"60000 rpm\""), "load.speed", "50000 rpm",
+                        "speed");
     expect_only_problem(splice_with("speed = \"1200 rpm\"", "speed = \"-1 rpm\""), "load.speed", "50000 rpm", "speed");
     expect_only_problem(splice_with("revolutions = 2e7", "revolutions = 0"), "load.revolutions", "1e13", "revolutions");
-    expect_only_problem(splice_with("revolutions = 2e7", "revolutions = nan"), "load.revolutions", "finite", "revolutions");
+    expect_only_problem(splice_with("revolutions = 2e7", "revolutions = nan"), "load.revolutions", "finite",
+                        "revolutions");
 }
 
 }  // namespace

@@ -25,7 +25,8 @@ TEST(MaterialLibrary, HasTwentyGradesAndMoreWithSaneNumbers)
 {
     EXPECT_GE(material_library().size(), 20U);
     std::set<std::string> names;
-    for (const std::string& name : library_material_names()) EXPECT_TRUE(names.insert(comparable_name(name)).second) << name;
+    for (const std::string& name : library_material_names())
+        EXPECT_TRUE(names.insert(comparable_name(name)).second) << name;
     for (const LibraryMaterial& entry : material_library())
     {
         const Material& material = entry.material;
@@ -54,7 +55,8 @@ TEST(MaterialLibrary, HasTwentyGradesAndMoreWithSaneNumbers)
 
 TEST(MaterialLibrary, KnowsTheNamesThatPeopleUse)
 {
-    for (const char* name : {"C45 +QT", "E355 tube", "ER70S-6", "42CrMo4 +QT", "4140", "c45  +qt", " ER312 ", "DOM 1026"})
+    for (const char* name :
+         {"C45 +QT", "E355 tube", "ER70S-6", "42CrMo4 +QT", "4140", "c45  +qt", " ER312 ", "DOM 1026"})
         EXPECT_TRUE(library_material(name).has_value()) << name;
     EXPECT_EQ(library_material("E355 tube")->material.condition, "normalised");
     EXPECT_FALSE(library_material("unobtainium").has_value());
@@ -72,10 +74,13 @@ TEST(Materials, ALooseNameIsRecordedAsADefault)
 
 TEST(Materials, AnUnknownNameIsAnsweredWithNearOnesAndHowToDefineOne)
 {
-    expect_only_problem(splice_with("\"C45 +QT\"", "\"C45 QT\""), "left.material", "is not a known material", "\"C45 +QT\"");
-    expect_only_problem(splice_with("\"C45 +QT\"", "\"C45 QT\""), "left.material", "is not a known material", "[[material]]");
+    expect_only_problem(splice_with("\"C45 +QT\"", "\"C45 QT\""), "left.material", "is not a known material",
+                        "\"C45 +QT\"");
+    expect_only_problem(splice_with("\"C45 +QT\"", "\"C45 QT\""), "left.material", "is not a known material",
+                        "[[material]]");
     // A grade without its condition is no misspelling: the conditions are named.
-    expect_only_problem(splice_with("\"C45 +QT\"", "\"1050\""), "left.material", "is not a known material", "\"1050 CD\"");
+    expect_only_problem(splice_with("\"C45 +QT\"", "\"1050\""), "left.material", "is not a known material",
+                        "\"1050 CD\"");
 }
 
 TEST(Materials, AreUsedForWhatTheyAre)
@@ -124,12 +129,16 @@ TEST(StatedMaterial, RecordsItsDefaults)
 
 TEST(StatedMaterial, MustBeSane)
 {
-    expect_only_problem(with_own("yield = \"400 MPa\"", "yield = \"40 MPa\""), "material[1].yield", "above 50 MPa", "yield");
+    expect_only_problem(with_own("yield = \"400 MPa\"", "yield = \"40 MPa\""), "material[1].yield", "above 50 MPa",
+                        "yield");
     expect_only_problem(with_own("tensile = \"600 MPa\"", "tensile = \"399 MPa\""), "material[1].tensile",
                         "at least the yield of 400 MPa", "tensile");
-    expect_only_problem(with_own("tensile = \"600 MPa\"", "tensile = \"600 GPa\""), "material[1].tensile", "at most 4000", "tensile");
-    expect_only_problem(with_own("\"205 GPa\"", "\"205 MPa\""), "material[1].elastic_modulus", "50 and 400 GPa", "210 GPa");
-    expect_only_problem(with_own("\"205 GPa\"", "\"500 GPa\""), "material[1].elastic_modulus", "50 and 400 GPa", "210 GPa");
+    expect_only_problem(with_own("tensile = \"600 MPa\"", "tensile = \"600 GPa\""), "material[1].tensile",
+                        "at most 4000", "tensile");
+    expect_only_problem(with_own("\"205 GPa\"", "\"205 MPa\""), "material[1].elastic_modulus", "50 and 400 GPa",
+                        "210 GPa");
+    expect_only_problem(with_own("\"205 GPa\"", "\"500 GPa\""), "material[1].elastic_modulus", "50 and 400 GPa",
+                        "210 GPa");
     expect_only_problem(with_own("ratio = 0.28", "ratio = 0.5"), "material[1].poisson_ratio", "0 and 0.49", "0.3");
     expect_only_problem(with_own("ratio = 0.28", "ratio = -0.1"), "material[1].poisson_ratio", "0 and 0.49", "0.3");
     expect_only_problem(with_own("7.8 g/cm3", "78 g/cm3"), "material[1].density", "between 1000", "7850");
@@ -138,7 +147,8 @@ TEST(StatedMaterial, MustBeSane)
     expect_only_problem(with_own("poisson_ratio", "heated_yield_factor = 2\npoisson_ratio"),
                         "material[1].heated_yield_factor", "between 0.2 and 1", "0.75");
     expect_only_problem(with_own("yield = \"400 MPa\"\n", ""), "material[1].yield", "is missing", "yield");
-    expect_only_problem(splice_with("[left]", own + own + "[left]"), "material[2].name", "must be different", "a name of its own");
+    expect_only_problem(splice_with("[left]", own + own + "[left]"), "material[2].name", "must be different",
+                        "a name of its own");
 }
 
 TEST(StatedMaterial, HardnessAloneIsNotEnoughYet)
@@ -146,15 +156,16 @@ TEST(StatedMaterial, HardnessAloneIsNotEnoughYet)
     std::string text = splice_with("\"C45 +QT\"", "\"my steel\"");
     text += "[[material]]\nname = \"my steel\"\nhardness = \"30 HRC\"\n";
     expect_only_problem(text, "material[1].hardness", "cannot be used yet", "give yield");
-    expect_only_problem(with_own("source", "hardness = \"30 HRC\"\nsource"), "material[1].hardness", "cannot be used yet",
-                        "remove hardness");
+    expect_only_problem(with_own("source", "hardness = \"30 HRC\"\nsource"), "material[1].hardness",
+                        "cannot be used yet", "remove hardness");
 }
 
 TEST(StatedMaterial, AreNotMoreThanFifty)
 {
     std::string text = sound_splice_text();
     for (int number = 0; number < 51; ++number)
-        text += "[[material]]\nname = \"m" + std::to_string(number) + "\"\nyield = \"400 MPa\"\ntensile = \"600 MPa\"\n";
+        text +=
+            "[[material]]\nname = \"m" + std::to_string(number) + "\"\nyield = \"400 MPa\"\ntensile = \"600 MPa\"\n";
     expect_only_problem(text, "material", "at most 50", "leave out");
 }
 

@@ -20,7 +20,8 @@ TEST(Fit, IsGivenForBothSidesOrForEach)
     EXPECT_EQ(sleeve.clearance[1], Millimetre(-0.02));
     EXPECT_EQ(sleeve.slit[0], SlitState::open);
     EXPECT_EQ(sleeve.slit[1], SlitState::press);
-    expect_only_problem(with_fit("clearance_left = \"0.05 mm\""), "sleeve.clearance_right", "both sides", "clearance_left");
+    expect_only_problem(with_fit("clearance_left = \"0.05 mm\""), "sleeve.clearance_right", "both sides",
+                        "clearance_left");
     expect_only_problem(with_fit("clearance = \"0.05 mm\"\nclearance_right = \"0 mm\""), "sleeve.clearance",
                         "must not stand beside", "keep either");
 }
@@ -34,8 +35,8 @@ TEST(Fit, FollowsFromTheBore)
     const Sleeve straight = *accepted(with_fit("bore = \"28 mm\"")).sleeve;
     EXPECT_NEAR(straight.clearance[1].value(), 1.0, round_off);
     expect_only_problem(with_fit("bore_left = \"28.05 mm\""), "sleeve.bore_right", "both sides", "bore");
-    expect_only_problem(with_fit("clearance = \"0 mm\"\nbore = \"28 mm\""), "sleeve.bore", "must not stand beside a clearance",
-                        "keep either");
+    expect_only_problem(with_fit("clearance = \"0 mm\"\nbore = \"28 mm\""), "sleeve.bore",
+                        "must not stand beside a clearance", "keep either");
 }
 
 TEST(Fit, ABoreSmallerThanItsBarNeedsAStatedPress)
@@ -71,7 +72,8 @@ TEST(Slit, StatedMustAgreeWithTheFit)
     refused("clearance = \"0.02 mm\"\nslit = \"press\"", "presses only with a negative clearance");
     refused("clearance = \"-0.02 mm\"\nslit = \"open\"", "cannot be open");
     refused("clearance = \"-0.02 mm\"\nslit = \"snug\"", "cannot be snug");
-    expect_only_problem(with_fit("clearance = \"0 mm\"\nslit = \"glued\""), "sleeve.slit", "must be \"open\"", "remove slit");
+    expect_only_problem(with_fit("clearance = \"0 mm\"\nslit = \"glued\""), "sleeve.slit", "must be \"open\"",
+                        "remove slit");
 }
 
 TEST(Wall, IsMeasuredOverTheLargerBore)
@@ -91,8 +93,9 @@ TEST(Taper, NeedsEndWallAndLength)
     EXPECT_EQ(sleeve.taper_length, Millimetre(12));
     expect_only_problem(splice_with("outer_diameter = \"42 mm\"", "outer_diameter = \"50 mm\"\nend_wall = \"7 mm\""),
                         "sleeve.taper_length", "needs both", "or neither");
-    expect_only_problem(splice_with("outer_diameter = \"42 mm\"", "outer_diameter = \"50 mm\"\ntaper_length = \"9 mm\""),
-                        "sleeve.end_wall", "needs both", "or neither");
+    expect_only_problem(
+        splice_with("outer_diameter = \"42 mm\"", "outer_diameter = \"50 mm\"\ntaper_length = \"9 mm\""),
+        "sleeve.end_wall", "needs both", "or neither");
 }
 
 TEST(Legs, AreGivenTogetherOrEach)
@@ -119,7 +122,8 @@ TEST(Penetration, IsFullOrADepth)
 {
     EXPECT_FALSE(accepted(splice_with("\"9 mm\"", "\"full\"")).joint->penetration.has_value());
     EXPECT_FALSE(accepted(splice_with("\"9 mm\"", "\"Full\"")).joint->penetration.has_value());
-    expect_only_problem(splice_with("\"9 mm\"", "\"deep\""), "joint.penetration", "must be \"full\" or a depth", "full");
+    expect_only_problem(splice_with("\"9 mm\"", "\"deep\""), "joint.penetration", "must be \"full\" or a depth",
+                        "full");
     expect_only_problem(splice_with("\"9 mm\"", "\"9\""), "joint.penetration", "must be a length with its unit",
                         "penetration = \"9 mm\"");
 }
@@ -128,7 +132,8 @@ TEST(Sleeve, NeedsItsWelds)
 {
     const std::string& text = sound_splice_text();
     const std::size_t from = text.find("[sleeve.weld]"), to = text.find("[load]");
-    expect_only_problem(text.substr(0, from) + text.substr(to), "sleeve.weld", "a sleeve needs its welds", "leg = \"6 mm\"");
+    expect_only_problem(text.substr(0, from) + text.substr(to), "sleeve.weld", "a sleeve needs its welds",
+                        "leg = \"6 mm\"");
 }
 
 }  // namespace

@@ -174,9 +174,10 @@ TEST(Quantity, OfUnknownUnitListsTheAcceptedOnes)
 
 TEST(Quantity, ThatIsNoPlainFiniteNumberIsRefused)
 {
-    for (const char* text : {"nan mm", "NaN mm", "inf mm", "-inf mm", "Infinity mm", "0x1C mm", "1e400 mm", "1e308 m",
-                             "", " ", "mm", "-", "+", ".", "1/0 in", "1 1/0 in", "1_000 mm", "1 000 mm", "5 5 mm",
-                             "5 mm mm", "5 mm x", "5 mm 3", "--5 mm", "5e mm e", "five mm", "5 mm +- nan mm", "½ in"})
+    for (const char* text :
+         {"nan mm", "NaN mm",  "inf mm", "-inf mm", "Infinity mm", "0x1C mm", "1e400 mm", "1e308 m",        "",
+          " ",      "mm",      "-",      "+",       ".",           "1/0 in",  "1 1/0 in", "1_000 mm",       "1 000 mm",
+          "5 5 mm", "5 mm mm", "5 mm x", "5 mm 3",  "--5 mm",      "5e mm e", "five mm",  "5 mm +- nan mm", "½ in"})
         EXPECT_NE(rule(text, Dimension::length), "accepted") << text;
     EXPECT_NE(rule(std::string(100000, '9') + " mm", Dimension::length), "accepted");
     EXPECT_NE(rule("1" + std::string(70, '0') + " mm x", Dimension::length), "accepted");
