@@ -34,7 +34,7 @@ std::string likely_mend(std::string_view line, int column)
     std::string_view value = trimmed(line.substr(equals + 1));
     value = trimmed(value.substr(0, value.find('#')));
     const bool is_number = leading_number(value).fault == NumberFault::none;
-    if (!is_number || value.find_first_of("\"'\\") != std::string_view::npos || has_control_characters(line))
+    if (!is_number || value.find_first_of("\"'\\") != std::string_view::npos || has_control_characters(trimmed(line)))
         return general;
     return fmt::format("{} = \"{}\"", key, value);
 }

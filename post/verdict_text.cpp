@@ -81,6 +81,7 @@ std::string load_lines(const Case& asked)
 
 std::string error_words(double error_pct)
 {
+    if (error_pct == 0) return "none";
     return error_pct < 0.05 ? "±<0.1 %" : fmt::format("±{:.1f} %", error_pct);
 }
 
