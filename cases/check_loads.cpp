@@ -65,7 +65,7 @@ void check_bending(RuleReport& report, const Load& load)
     if (angle > 0.0 && load.peak_torque.value() <= 0.0)
         report.add("load.joint_angle", "needs a peak torque above 0: the bending comes from the torque",
                    "give peak_torque = \"900 N*m\", or bending = \"90 N*m\" in place of joint_angle");
-    const double bending = std::max(load.peak_bending.value(), load.running_bending.value());
+    const double bending = load.peak_bending.value();
     if (angle == 0.0 && (bending < 0.0 || bending > greatest_torque))
         report.add("load.bending", fmt::format("must be from 0 to {}", moment(greatest_torque)),
                    "bending = \"90 N*m\"");

@@ -7,6 +7,12 @@
 namespace splicewright
 {
 
+constexpr std::size_t most_sections = 40, most_grooves = 40;  // of one bar
+
+// The case with every value that is absurd in itself reported and made `unread`,
+// so that the other rules do not complain about what follows from it.
+Case plausible_part(RuleReport& report, const Case& asked);
+
 // The rules of check_geometry, one function for each part.
 void check_bar(RuleReport& report, const Case& asked, Side side);
 void check_grooves(RuleReport& report, const Case& asked, Side side);

@@ -21,7 +21,7 @@ constexpr double least_straight = 3.0;        // of the sleeve's outside beside 
 constexpr double greatest_clearance = 1.0;
 // A press of 0.2 % of the diameter strains most steels to their yield. Derived: strain = interference / diameter.
 constexpr double greatest_press_share = 0.002;
-constexpr double least_leg = 3.0, greatest_leg = 30.0;
+constexpr double least_leg = 3.0;
 constexpr double greatest_leg_ratio = 3.0;
 constexpr double least_toe_radius = 0.2;
 constexpr double greatest_toe_share = 0.4;  // of the smaller leg: both toes then fit on the weld's face
@@ -142,20 +142,36 @@ double leg_below(double wall)
     return stub > round_off && stub < least_stub ? leg - 0.01 : leg;
 }
 
-void check_leg_against_wall(RuleReport& report, const Case& asked, Side side)
+double end_height(const Case& asked, Side side)
 {
-    const double wall = (asked.sleeve->end_diameter.value() - diameter_of(asked, side)) / 2;
-    const double stub = wall - asked.sleeve->weld.leg_on_sleeve.value();
-    if (stub < -round_off)
-        report.add(
-            "sleeve.weld.leg_on_sleeve",
-            fmt::format("must be at most {}, the height of the sleeve's end above the {} bar", mm(wall), name_of(side)),
-            fmt::format("leg = \"{}\"", mm(leg_below(wall))));
-    else if (stub > round_off && stub < least_stub)
+    return (asked.sleeve->end_diameter.value() - diameter_of(asked, side)) / 2;
+}
+
+// On the side where the sleeve's end is lower; the other side has more room.
+void check_leg_against_wall(RuleReport& report, const Case& asked)
+{
+    const Side side = end_height(asked, Side::left) < end_height(asked, Side::right) ? Side::left : Side::right;
+    const double wall = end_height(asked, side), stub = wall - asked.sleeve->weld.leg_on_sleeve.value();
+    const double leg = leg_below(wall);
+    const std::string rule =
+        fmt::format("must be at most {}, the height of the sleeve's end above the {} bar", mm(wall), name_of(side));
+    if (stub < -round_off && leg >= least_leg)
+        report.add("sleeve.weld.leg_on_sleeve", rule, fmt::format("leg = \"{}\"", mm(leg)));
+    else if (stub < -round_off && wall >= least_wall)
+        report.add("sleeve.weld.leg_on_sleeve", rule,
+                   fmt::format("a sleeve whose end is at least {} high", mm(least_leg)));
+}
+
+// Above the weld nothing of the sleeve's end is left, or enough for the mesh to see.
+void check_stub(RuleReport& report, const Case& asked, Side side)
+{
+    const double wall = end_height(asked, side), stub = wall - asked.sleeve->weld.leg_on_sleeve.value();
+    if (stub > round_off && stub < least_stub)
         report.add("sleeve.weld.leg_on_sleeve",
                    fmt::format("must reach the corner of the sleeve's end, {} above the {} bar, or stay {} below it",
                                mm(wall), name_of(side), mm(least_stub)),
-                   fmt::format("leg = \"{}\"", mm(leg_below(wall))));
+                   leg_below(wall) >= least_leg ? fmt::format("leg = \"{}\"", mm(leg_below(wall)))
+                                                : "a slightly thicker sleeve");
 }
 
 }  // namespace
@@ -175,19 +191,18 @@ void check_sleeve_weld(RuleReport& report, const Case& asked)
 {
     const SleeveWeld& weld = asked.sleeve->weld;
     const double on_bar = weld.leg_on_bar.value(), on_sleeve = weld.leg_on_sleeve.value();
-    report.keep_between("sleeve.weld.leg_on_bar", on_bar, least_leg, greatest_leg);
-    report.keep_between("sleeve.weld.leg_on_sleeve", on_sleeve, least_leg, greatest_leg);
     const double larger = std::max(on_bar, on_sleeve), smaller = std::min(on_bar, on_sleeve);
-    if (smaller >= least_leg && larger > greatest_leg_ratio * smaller + same_length.value())
+    if (larger > greatest_leg_ratio * smaller + same_length.value())
         report.add(on_bar > on_sleeve ? "sleeve.weld.leg_on_bar" : "sleeve.weld.leg_on_sleeve",
                    fmt::format("must be at most three times the other leg of {}", mm(smaller)),
                    "bring the two legs closer together");
-    if (smaller >= least_leg)
+    if (std::isfinite(smaller))
         report.keep_between("sleeve.weld.toe_radius", weld.toe_radius.value(), least_toe_radius,
                             greatest_toe_share * smaller, fmt::format("0.4 of the smaller leg of {}", mm(smaller)));
+    check_leg_against_wall(report, asked);
     for (const Side side : both_sides)
     {
-        check_leg_against_wall(report, asked, side);
+        check_stub(report, asked, side);
         check_end_of_weld(report, asked, side);
     }
 }

@@ -30,7 +30,8 @@ void check_strength(const CaseTable& table, const Material& material)
     const double modulus = material.elastic_modulus.value();
     if (yield <= least_yield)
         table.report("yield", "must be above 50 MPa", "yield = \"430 MPa\", from the certificate of the bar");
-    if (tensile < yield)
+    if (yield > greatest_tensile) table.report("yield", "must be at most 4000 MPa", "yield = \"430 MPa\"");
+    else if (tensile < yield)
         table.report("tensile", fmt::format("must be at least the yield of {}", in_words(yield, Dimension::stress)),
                      fmt::format("tensile = \"{}\" or more, from the certificate", in_words(yield, Dimension::stress)));
     if (tensile > greatest_tensile) table.report("tensile", "must be at most 4000 MPa", "tensile = \"650 MPa\"");

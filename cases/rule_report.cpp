@@ -22,23 +22,23 @@ void RuleReport::add(const std::string& field, std::string rule, std::string fix
     if (std::none_of(problems_.begin(), problems_.end(), same)) problems_.push_back(std::move(problem));
 }
 
-void RuleReport::keep_between(const std::string& field, double value_mm, double least_mm, double greatest_mm,
+Kept RuleReport::keep_between(const std::string& field, double value_mm, double least_mm, double greatest_mm,
                               const std::string& reason)
 {
+    if (std::isnan(least_mm) || std::isnan(greatest_mm)) return Kept::yes;
     const std::string why = reason.empty() ? "" : fmt::format(" ({})", reason);
     const auto place = places_->find(field);
     const std::string key = place == places_->end() ? field : place->second.field;
-    if (least_mm > greatest_mm)
-        add(field,
-            fmt::format("must be at least {} and at most {}, which leaves nothing{}", mm(least_mm), mm(greatest_mm),
-                        why),
-            "change the dimensions around it");
-    else if (value_mm < least_mm - same_length.value() || value_mm > greatest_mm + same_length.value())
-        add(field, fmt::format("must be at least {} and at most {}{}", mm(least_mm), mm(greatest_mm), why),
-            fix_to(key, value_mm < least_mm ? rounded_up(least_mm) : rounded_down(greatest_mm)));
+    const std::string rule = fmt::format("must be at least {} and at most {}", mm(least_mm), mm(greatest_mm));
+    const bool is_low = value_mm < least_mm - same_length.value();
+    const bool is_high = value_mm > greatest_mm + same_length.value();
+    if (least_mm > greatest_mm) add(field, rule + ", which leaves nothing" + why, "change the dimensions around it");
+    else if (is_low) add(field, rule + why, fix_to(key, rounded_up(least_mm)));
+    else if (is_high) add(field, rule + why, fix_to(key, rounded_down(greatest_mm)));
+    return least_mm > greatest_mm || is_low || is_high ? Kept::no : Kept::yes;
 }
 
-double rounded_up(double length_mm) { return std::ceil(length_mm * 100.0 - same_length.value()) / 100.0; }
+double rounded_up(double length_mm) { return std::ceil(length_mm * 100.0 - same_length.value()) / 100.0 + 0.0; }
 
 double rounded_down(double length_mm) { return std::floor(length_mm * 100.0 + same_length.value()) / 100.0; }
 

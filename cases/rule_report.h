@@ -9,6 +9,12 @@
 namespace splicewright
 {
 
+enum class Kept
+{
+    yes,
+    no,
+};
+
 // Gathers broken rules. Every rule is written so that it is broken by a comparison that holds:
 // a value that could not be read (not a number) then breaks none.
 class RuleReport
@@ -17,8 +23,9 @@ public:
     RuleReport(const Places& places, const std::string& file) : places_(&places), file_(&file) {}
 
     void add(const std::string& field, std::string rule, std::string fix);
-    // Adds a problem when the length is out of range; the reason stands behind the numbers.
-    void keep_between(const std::string& field, double value_mm, double least_mm, double greatest_mm,
+    // Adds a problem when the length is out of range (a bound that is not a number bounds nothing); the reason stands
+    // behind the numbers.
+    Kept keep_between(const std::string& field, double value_mm, double least_mm, double greatest_mm,
                       const std::string& reason = {});
     [[nodiscard]] std::vector<Problem> take() { return std::move(problems_); }
 

@@ -11,7 +11,8 @@ namespace splicewright
 namespace
 {
 
-double distance_between(OutlinePoint a, OutlinePoint b) { return std::hypot(a.z - b.z, a.r - b.r); }
+double length_of(double z, double r) { return std::sqrt(z * z + r * r); }
+double distance_between(OutlinePoint a, OutlinePoint b) { return length_of(a.z - b.z, a.r - b.r); }
 
 // Both ends on the same side of the chord's normal: whether `where`, seen from the centre, lies within the arc.
 bool faces_arc(OutlinePoint where, OutlinePoint centre, OutlinePoint start, OutlinePoint end)
@@ -69,7 +70,7 @@ double SizeField::at(OutlinePoint where) const
     {
         const double outside_z = std::max({wall.z_low - where.z, where.z - wall.z_high, 0.0});
         const double outside_r = std::max({wall.r_low - where.r, where.r - wall.r_high, 0.0});
-        edge = std::min(edge, wall.size + growth_ * std::hypot(outside_z, outside_r));
+        edge = std::min(edge, wall.size + growth_ * length_of(outside_z, outside_r));
     }
     return edge;
 }

@@ -26,14 +26,16 @@ Window window_around(const PictureContent& content, const SiteMark& site)
 void add_lines(Sheet& sheet, const PictureContent& content, const View& view, const Window& window)
 {
     for (const auto& [from, to] : clipped(mesh_edges(content.request.fields.mesh), window))
-        add_line(sheet, {view.on_sheet({from(0), from(1), 0}), view.on_sheet({to(0), to(1), 0})}, {0.8, {0.45, 0.40, 0.38}, {}});
+        add_line(sheet, {view.on_sheet({from(0), from(1), 0}), view.on_sheet({to(0), to(1), 0})},
+                 {0.8, {0.45, 0.40, 0.38}, {}});
     for (const auto& chain : chains(clipped(content.outlines, window), view)) add_line(sheet, chain, {2.2, ink, {}});
     for (const auto& chain : chains(clipped(content.unfused, window), view)) add_unfused(sheet, chain);
     if (window.bottom < 0)
     {
         const double y = view.on_sheet({0, 0, 0}).y();
         add_line(sheet, {{frame.left, y}, {frame.right, y}}, {1.6, soft_ink, {22, 5, 4, 5}});
-        sheet.text.push_back({"axis", {frame.left + 14, y - 16}, 18, Weight::regular, soft_ink});
+        sheet.text.push_back(
+            {"axis", {frame.left + 14, y > frame.bottom + 32 ? y - 16 : y + 16}, 18, Weight::regular, soft_ink});
     }
 }
 
@@ -46,8 +48,9 @@ void add_peak(Sheet& sheet, const PictureContent& content, const View& view, con
     const std::string words = fmt::format("peak in view {} MPa", short_number(top.value, top.value < 10 ? 2 : 0));
     const double wide = content.width(words, 22, Weight::bold) + 28;
     const double sideways = point.x() < (frame.left + frame.right) / 2 ? 1 : -1;
-    const SheetPoint middle(std::clamp(point.x() + sideways * (wide / 2 + 70), frame.left + wide / 2 + 12, frame.right - wide / 2 - 12),
-                            std::clamp(point.y() + 120, frame.bottom + 80, frame.top - 36));
+    const SheetPoint middle(
+        std::clamp(point.x() + sideways * (wide / 2 + 70), frame.left + wide / 2 + 12, frame.right - wide / 2 - 12),
+        std::clamp(point.y() + 120, frame.bottom + 80, frame.top - 36));
     const SheetPoint away = (middle - point).normalized() * 16;
     add_line(sheet, {point + away, middle}, {5, white, {}});
     add_line(sheet, {point + away, middle}, {2, ink, {}});

@@ -19,7 +19,8 @@ constexpr double pi = std::numbers::pi;
 View oblique_view()
 {
     const double around = 17 * pi / 180, above = 30 * pi / 180;
-    const Eigen::Vector3d toward(std::sin(above), std::cos(above) * std::cos(around), std::cos(above) * std::sin(around));
+    const Eigen::Vector3d toward(std::sin(above), std::cos(above) * std::cos(around),
+                                 std::cos(above) * std::sin(around));
     View view;
     view.right = Eigen::Vector3d(1, 0, 0).cross(toward).normalized();
     view.up = toward.cross(view.right);
@@ -63,7 +64,8 @@ void add_cut_face_lines(Sheet& sheet, const PictureContent& content, const View&
 // Which end this is, beneath the left one and above the right one: the shaft slopes down to the right.
 void add_end(Sheet& sheet, const PictureContent& content, const Scene& scene, Side side)
 {
-    const double outward = side == Side::left ? -1 : 1, z = side == Side::left ? content.splice.left : content.splice.right;
+    const double outward = side == Side::left ? -1 : 1,
+                 z = side == Side::left ? content.splice.left : content.splice.right;
     const double true_end = side == Side::left ? content.whole.left : content.whole.right;
     const SheetPoint end = scene.view.on_sheet({0, 0, z});
     const SheetPoint along = scene.view.on_sheet({0, 0, z + outward}) - end;
@@ -78,14 +80,25 @@ void add_end(Sheet& sheet, const PictureContent& content, const Scene& scene, Si
         if (const SheetPoint at = scene.view.on_sheet(point);
             side == Side::left ? at.x() < 60 + wide : at.x() > sheet_width - 60 - wide)
             edge = side == Side::left ? std::min(edge, at.y()) : std::max(edge, at.y());
-    sheet.text.push_back({words, {side == Side::left ? 50 : sheet_width - 50, edge + outward * 30}, 20, Weight::bold, ink,
+    sheet.text.push_back({words,
+                          {side == Side::left ? 50 : sheet_width - 50, edge + outward * 30},
+                          20,
+                          Weight::bold,
+                          ink,
                           side == Side::left ? Align::left : Align::right});
 }
 
 void add_governing(Sheet& sheet, const PictureContent& content, const View& view, double label_y)
 {
     const SiteMark site = governing_site(content);
-    if (site.z < content.splice.left || site.z > content.splice.right) return;
+    if (!is_in_view(content, site))
+    {
+        const std::string words = fmt::format("The governing site, {} ({}), is not in view: {}", site.id, site.value,
+                                              place_text(site.z, site.r));
+        sheet.text.push_back(
+            {fitted(words, 20, Weight::bold, sheet_width - 100, content.width), {50, 816}, 20, Weight::bold});
+        return;
+    }
     const SheetPoint point = view.on_sheet({site.r, 0, site.z});
     const std::string words = fmt::format("{}: {}", site.id, site.value);
     const double wide = content.width(words, 22, Weight::bold);
@@ -108,8 +121,10 @@ void add_axial_scale(Sheet& sheet, const View& view, const SheetPoint& middle)
     const SheetPoint half = per_mm * mm / 2;
     const SheetPoint aside = SheetPoint(-per_mm.y(), per_mm.x()).normalized() * 8;
     add_line(sheet, {middle - half, middle + half}, {3, ink, {}});
-    for (const double end : {-1.0, 1.0}) add_line(sheet, {middle + end * half - aside, middle + end * half + aside}, {3, ink, {}});
-    sheet.text.push_back({short_number(mm, mm < 1 ? 2 : 0) + " mm along the axis", middle + SheetPoint(0, -48), 20, Weight::regular, ink, Align::centre});
+    for (const double end : {-1.0, 1.0})
+        add_line(sheet, {middle + end * half - aside, middle + end * half + aside}, {3, ink, {}});
+    sheet.text.push_back({short_number(mm, mm < 1 ? 2 : 0) + " mm along the axis", middle + SheetPoint(0, -48), 20,
+                          Weight::regular, ink, Align::centre});
 }
 
 }  // namespace
@@ -118,12 +133,14 @@ Page cutaway_page(const PictureContent& content)
 {
     Page page{"cutaway.png", {}, {}};
     Sheet& sheet = page.sheet;
-    const std::string what = "The assembly with a quarter cut away; the cut faces show true colours, the outside is shaded";
+    const std::string what =
+        "The assembly with a quarter cut away; the cut faces show true colours, the outside is shaded";
     add_heading(sheet, content,
                 content.request.load.bending != 0 ? what + "; the tension side of bending is at the top" : what);
     Scene& scene = page.scene;
     const DrawnSection part = clipped(content.section, content.splice);
-    scene.surface = {{swept(part, pi / 2, 2 * pi, 90), Lighting::lit}, {cut_faces(part, pi / 2, 2 * pi), Lighting::flat}};
+    scene.surface = {{swept(part, pi / 2, 2 * pi, 90), Lighting::lit},
+                     {cut_faces(part, pi / 2, 2 * pi), Lighting::flat}};
     scene.range = content.range;
     scene.view = oblique_view();
     const std::vector<Eigen::Vector3d>& points = scene.surface[0].shape.point;

@@ -23,8 +23,8 @@ EdgeKey edge_key(int a, int b) { return {std::min(a, b), std::max(a, b)}; }
 // An edge of the mesh with the triangles that have it.
 struct EdgeUse
 {
-    std::array<int, 3> node{};  // first, middle, last as its first triangle walks it
-    int triangle = 0, side = 0; // first triangle
+    std::array<int, 3> node{};   // first, middle, last as its first triangle walks it
+    int triangle = 0, side = 0;  // first triangle
     int n_triangles = 0;
     bool between_regions = false;
 };
@@ -108,7 +108,8 @@ DrawnSection kept(const DrawnSection& section, const HalfPlane& half)
             if (inside(a) != inside(b) && !(at_cut(a) || at_cut(b))) polygon.push_back(crossing(result, a, b, half));
         }
         if (polygon.size() < 3) continue;
-        for (std::size_t k = 2; k < polygon.size(); ++k) result.triangle.push_back({polygon[0], polygon[k - 1], polygon[k]});
+        for (std::size_t k = 2; k < polygon.size(); ++k)
+            result.triangle.push_back({polygon[0], polygon[k - 1], polygon[k]});
         for (std::size_t k = 0; half.axis == 0 && k < polygon.size(); ++k)
             if (const int a = polygon[k], b = polygon[(k + 1) % polygon.size()]; at_cut(a) && at_cut(b))
                 result.skin.push_back({a, b});
@@ -168,8 +169,8 @@ DrawnSection drawn_section(const SolvedFields& fields, const CombinedLoad& load)
     for (std::size_t i = 0; i < nodes.node.size(); ++i)
     {
         const auto k = static_cast<Eigen::Index>(i);
-        section.vertex.push_back({fields.mesh.node.col(nodes.node[i]), steady.col(k),
-                                  load.bending * fields.bending.value.col(k), worst(k)});
+        section.vertex.push_back(
+            {fields.mesh.node.col(nodes.node[i]), steady.col(k), load.bending * fields.bending.value.col(k), worst(k)});
     }
     for (Eigen::Index t = 0; t < nodes.triangle.cols(); ++t)
         for (const auto& [a, b, c] : sub_triangles)
@@ -179,7 +180,8 @@ DrawnSection drawn_section(const SolvedFields& fields, const CombinedLoad& load)
     {
         if (use.n_triangles > 1 || unfused.contains(key) || on_axis(fields.mesh, use.node)) continue;
         const auto& [first, middle, last] = triangle_edges[std::size_t(use.side)];
-        const auto local = [&](int k) { return nodes.triangle(k, use.triangle); };
+        const int owner = use.triangle;
+        const auto local = [&nodes, owner](int k) { return nodes.triangle(k, owner); };
         section.skin.push_back({local(first), local(middle)});
         section.skin.push_back({local(middle), local(last)});
     }
@@ -188,8 +190,8 @@ DrawnSection drawn_section(const SolvedFields& fields, const CombinedLoad& load)
 
 DrawnSection clipped(const DrawnSection& section, const Window& window)
 {
-    const std::array<HalfPlane, 4> halves{{{0, window.left, +1}, {0, window.right, -1}, {1, window.bottom, +1},
-                                           {1, window.top, -1}}};
+    const std::array<HalfPlane, 4> halves{
+        {{0, window.left, +1}, {0, window.right, -1}, {1, window.bottom, +1}, {1, window.top, -1}}};
     DrawnSection result = section;
     for (const HalfPlane& half : halves) result = kept(result, half);
     return compact(result);
@@ -228,8 +230,8 @@ std::vector<Segment> mesh_edges(const Mesh& mesh)
 
 std::vector<Segment> clipped(const std::vector<Segment>& segments, const Window& window)
 {
-    const std::array<HalfPlane, 4> halves{{{0, window.left, +1}, {0, window.right, -1}, {1, window.bottom, +1},
-                                           {1, window.top, -1}}};
+    const std::array<HalfPlane, 4> halves{
+        {{0, window.left, +1}, {0, window.right, -1}, {1, window.bottom, +1}, {1, window.top, -1}}};
     std::vector<Segment> result;
     for (Segment segment : segments)
     {

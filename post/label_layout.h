@@ -24,9 +24,9 @@ struct LabelRoom
     Box part;                    // that no balloon may touch
     double left = 0, right = 0;  // balloons stay between
     double radius = balloon_radius;
-    double gap = 6;              // between two balloons
-    double stand_off = 30;       // from the part to the near edge of the balloons; the knee lies half way
-    double lean = 0;             // how far leaders lean away from the middle, so that none hides an upright face
+    double gap = 6;         // between two balloons
+    double stand_off = 30;  // from the part to the near edge of the balloons; the knee lies half way
+    double lean = 0;        // how far leaders lean away from the middle, so that none hides an upright face
 };
 
 struct Leader
@@ -38,8 +38,8 @@ struct Leader
 int label_capacity(const LabelRoom& room);
 
 // One leader for each site, in the order of the sites. Balloons overlap neither each other nor the part, slanted parts
-// of two leaders do not cross, and each balloon is as near to its site (with the lean) as the others allow (least squares).
-// At most label_capacity(room) sites.
+// of two leaders do not cross, and each balloon is as near to its site (with the lean) as the others allow (least
+// squares). At most label_capacity(room) sites.
 std::vector<Leader> placed_labels(const std::vector<SheetPoint>& sites, const LabelRoom& room);
 
 }  // namespace splicewright

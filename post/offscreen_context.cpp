@@ -16,7 +16,8 @@ namespace
 EGLDisplay surfaceless_display()
 {
     const char* extensions = eglQueryString(EGL_NO_DISPLAY, EGL_EXTENSIONS);
-    if (extensions == nullptr || std::strstr(extensions, "EGL_MESA_platform_surfaceless") == nullptr) return EGL_NO_DISPLAY;
+    if (extensions == nullptr || std::strstr(extensions, "EGL_MESA_platform_surfaceless") == nullptr)
+        return EGL_NO_DISPLAY;
     return eglGetPlatformDisplay(EGL_PLATFORM_SURFACELESS_MESA, EGL_DEFAULT_DISPLAY, nullptr);
 }
 
@@ -25,10 +26,11 @@ EGLContext core_context(EGLDisplay display)
     constexpr std::array<EGLint, 5> wanted{EGL_RENDERABLE_TYPE, EGL_OPENGL_BIT, EGL_SURFACE_TYPE, 0, EGL_NONE};
     EGLConfig config = nullptr;
     EGLint n_configs = 0;
-    if (eglChooseConfig(display, wanted.data(), &config, 1, &n_configs) == EGL_FALSE || n_configs < 1) return EGL_NO_CONTEXT;
-    constexpr std::array<EGLint, 7> attributes{EGL_CONTEXT_MAJOR_VERSION, 3, EGL_CONTEXT_MINOR_VERSION, 2,
-                                               EGL_CONTEXT_OPENGL_PROFILE_MASK, EGL_CONTEXT_OPENGL_CORE_PROFILE_BIT,
-                                               EGL_NONE};
+    if (eglChooseConfig(display, wanted.data(), &config, 1, &n_configs) == EGL_FALSE || n_configs < 1)
+        return EGL_NO_CONTEXT;
+    constexpr std::array<EGLint, 7> attributes{
+        EGL_CONTEXT_MAJOR_VERSION,           3,       EGL_CONTEXT_MINOR_VERSION, 2, EGL_CONTEXT_OPENGL_PROFILE_MASK,
+        EGL_CONTEXT_OPENGL_CORE_PROFILE_BIT, EGL_NONE};
     return eglCreateContext(display, config, EGL_NO_CONTEXT, attributes.data());
 }
 

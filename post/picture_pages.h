@@ -26,9 +26,9 @@ struct SiteMark
 
 enum class Display
 {
-    automatic,           // a graphics library without a display, else a virtual display of our own
-    virtual_only,        // only the virtual display
-    none,                // no picture can be made
+    automatic,     // a graphics library without a display, else a virtual display of our own
+    virtual_only,  // only the virtual display
+    none,          // no picture can be made
 };
 
 struct PictureRequest
@@ -36,10 +36,10 @@ struct PictureRequest
     const SolvedFields& fields;
     const Case& asked;
     CombinedLoad load;
-    std::string load_text;        // "peak torque 1150 N·m with 70 N·m bending"
-    std::vector<SiteMark> sites;  // at most one governing
-    std::filesystem::path folder; // exists
-    double scale = 1;             // 1: 1600 x 1000 pixels
+    std::string load_text;                        // "peak torque 1150 N·m with 70 N·m bending"
+    std::vector<SiteMark> sites;                  // at most one governing
+    std::filesystem::path folder;                 // exists
+    double scale = 1;                             // 1: 1600 x 1000 pixels
     std::optional<double> close_up_half_width{};  // mm; absent: eight reference notch radii
     Display display = Display::automatic;
 };
@@ -62,7 +62,7 @@ struct View
     Eigen::Vector3d right{1, 0, 0}, up{0, 1, 0};
     Eigen::Vector3d centre{0, 0, 0};  // mm, drawn at `at`
     SheetPoint at{0, 0};
-    double mm_per_unit = 1;           // of the sheet
+    double mm_per_unit = 1;  // of the sheet
     [[nodiscard]] SheetPoint on_sheet(const Eigen::Vector3d& point) const;
 };
 
@@ -129,6 +129,8 @@ std::vector<std::vector<SheetPoint>> chains(const std::vector<Segment>& segments
 std::string place_text(double z, double r);
 // " (bar-toe.left)" when a site lies within 2 mm, else nothing.
 std::string nearest_site(const PictureContent& content, const Eigen::Vector2d& place);
+// Whether the site lies in the stretch of the shaft that the section and the cut-away show.
+bool is_in_view(const PictureContent& content, const SiteMark& site);
 // The governing site; without one, the peak of the field.
 SiteMark governing_site(const PictureContent& content);
 

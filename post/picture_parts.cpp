@@ -78,8 +78,15 @@ SheetPoint View::on_sheet(const Eigen::Vector3d& point) const
 PictureContent picture_content(const PictureRequest& request, const TextWidth& width)
 {
     const Mesh& mesh = request.fields.mesh;
-    PictureContent content{request, width, drawn_section(request.fields, request.load), {}, {}, extent(mesh), {},
-                           region_outlines(mesh), unfused_faces(mesh)};
+    PictureContent content{request,
+                           width,
+                           drawn_section(request.fields, request.load),
+                           {},
+                           {},
+                           extent(mesh),
+                           {},
+                           region_outlines(mesh),
+                           unfused_faces(mesh)};
     content.range = stress_range(content.section);
     Eigen::Vector2d near(0, content.whole.top);
     for (const SiteMark& site : request.sites)
@@ -93,11 +100,14 @@ void add_heading(Sheet& sheet, const PictureContent& content, const std::string&
 {
     const PictureRequest& request = content.request;
     const double room = sheet_width - 100;
-    sheet.text.push_back({fitted(request.asked.title, 34, Weight::bold, room, content.width), {50, 950}, 34,
-                          Weight::bold});
-    sheet.text.push_back({fitted("von Mises stress under " + request.load_text, 24, Weight::regular, room, content.width),
-                          {50, 906}, 24});
-    sheet.text.push_back({fitted(what, 20, Weight::regular, room, content.width), {50, 870}, 20, Weight::regular, soft_ink});
+    sheet.text.push_back(
+        {fitted(request.asked.title, 34, Weight::bold, room, content.width), {50, 950}, 34, Weight::bold});
+    sheet.text.push_back(
+        {fitted("von Mises stress under " + request.load_text, 24, Weight::regular, room, content.width),
+         {50, 906},
+         24});
+    sheet.text.push_back(
+        {fitted(what, 20, Weight::regular, room, content.width), {50, 870}, 20, Weight::regular, soft_ink});
     add_line(sheet, {{50, 846}, {sheet_width - 50, 846}}, {1.5, hair, {}});
 }
 
@@ -109,30 +119,38 @@ void add_colour_bar(Sheet& sheet, const StressRange& range, const SheetPoint& lo
     const std::vector<Colour> table = stress_table(range.top, range.top);
     const double step = length / double(table.size());
     for (std::size_t i = 0; i < table.size(); ++i)
-        add_box(sheet, {x0 + double(i) * step, y0, x0 + std::min(length, double(i + 1) * step + 0.5), y0 + thick}, table[i]);
+        add_box(sheet, {x0 + double(i) * step, y0, x0 + std::min(length, double(i + 1) * step + 0.5), y0 + thick},
+                table[i]);
     const double tick = tick_step(range.top);
     for (double value = 0; value <= range.top * 1.0001; value += tick)
     {
         const double x = x0 + length * value / range.top;
         add_line(sheet, {{x, y0 - 8}, {x, y0}}, {1.5, ink, {}});
-        sheet.text.push_back({short_number(value, decimals_for(tick)), {x, y0 - 21}, 19, Weight::regular, ink, Align::centre});
+        sheet.text.push_back(
+            {short_number(value, decimals_for(tick)), {x, y0 - 21}, 19, Weight::regular, ink, Align::centre});
     }
     add_frame(sheet, {x0, y0, x0 + length, y0 + thick}, {1.2, ink, {}});
     if (has_peak_mark)
     {
         const double x = x0 + length * range.peak / range.top;
         sheet.fill.push_back({{{x, y0 + thick + 1}, {x + 7, y0 + thick + 13}, {x - 7, y0 + thick + 13}}, ink});
-        sheet.text.push_back({"peak " + short_number(range.peak, range.peak < 10 ? 2 : 0), {x + 12, y0 + thick + 20}, 20,
-                              Weight::bold, ink, x > x0 + 0.5 * length ? Align::right : Align::left});
+        sheet.text.push_back({"peak " + short_number(range.peak, range.peak < 10 ? 2 : 0),
+                              {x + 12, y0 + thick + 20},
+                              20,
+                              Weight::bold,
+                              ink,
+                              x > x0 + 0.5 * length ? Align::right : Align::left});
         if (x > x0 + 0.5 * length) sheet.text.back().at.x() = x - 12;
     }
     if (!range.is_cut()) return;
     const Box cap{x0 + length + 14, y0, x0 + length + 56, y0 + thick};
     add_box(sheet, cap, above_range_colour);
     add_frame(sheet, cap, {1.2, ink, {}});
-    sheet.text.push_back({fmt::format("above {}, up to {}", short_number(range.top, decimals_for(tick)),
-                                      short_number(range.peak, 0)),
-                          {cap.right + 10, y0 + thick / 2}, 20, Weight::bold});
+    sheet.text.push_back(
+        {fmt::format("above {}, up to {}", short_number(range.top, decimals_for(tick)), short_number(range.peak, 0)),
+         {cap.right + 10, y0 + thick / 2},
+         20,
+         Weight::bold});
 }
 
 void add_scale_bar(Sheet& sheet, double mm_per_unit, const SheetPoint& left_end, double longest)
@@ -143,7 +161,8 @@ void add_scale_bar(Sheet& sheet, double mm_per_unit, const SheetPoint& left_end,
         add_box(sheet, {x + k * length / 4, y, x + (k + 1) * length / 4, y + 9}, k % 2 == 0 ? ink : white);
     add_frame(sheet, {x, y, x + length, y + 9}, {1.2, ink, {}});
     sheet.text.push_back({"0", {x, y + 24}, 19, Weight::regular, ink, Align::centre});
-    sheet.text.push_back({short_number(mm, mm < 1 ? 2 : 0) + " mm", {x + length, y + 24}, 19, Weight::regular, ink, Align::centre});
+    sheet.text.push_back(
+        {short_number(mm, mm < 1 ? 2 : 0) + " mm", {x + length, y + 24}, 19, Weight::regular, ink, Align::centre});
 }
 
 void add_unfused(Sheet& sheet, const std::vector<SheetPoint>& points)
@@ -197,10 +216,13 @@ void add_locator(Sheet& sheet, const PictureContent& content, const Window& wind
         add_line(sheet, {view.on_sheet({from(0), from(1), 0}), view.on_sheet({to(0), to(1), 0})}, {1.2, soft_ink, {}});
     const double right = view.on_sheet({whole.right, 0, 0}).x();
     add_line(sheet, {{box.left - 12, box.bottom}, {right + 12, box.bottom}}, {1.2, soft_ink, {14, 4, 3, 4}});
-    const SheetPoint low = view.on_sheet({window.left, std::max(0.0, window.bottom), 0}), high = view.on_sheet({window.right, window.top, 0});
+    const SheetPoint low = view.on_sheet({window.left, std::max(0.0, window.bottom), 0}),
+                     high = view.on_sheet({window.right, window.top, 0});
     const SheetPoint centre = (low + high) / 2;
-    const double half_width = std::max(5.0, (high - low).x() / 2 + 3), half_height = std::max(5.0, (high - low).y() / 2 + 3);
-    add_frame(sheet, {centre.x() - half_width, centre.y() - half_height, centre.x() + half_width, centre.y() + half_height},
+    const double half_width = std::max(5.0, (high - low).x() / 2 + 3),
+                 half_height = std::max(5.0, (high - low).y() / 2 + 3);
+    add_frame(sheet,
+              {centre.x() - half_width, centre.y() - half_height, centre.x() + half_width, centre.y() + half_height},
               {2.5, {0.05, 0.35, 0.62}, {}});
 }
 
@@ -227,6 +249,11 @@ std::string nearest_site(const PictureContent& content, const Eigen::Vector2d& p
             name = " (" + site.id + ")";
         }
     return name;
+}
+
+bool is_in_view(const PictureContent& content, const SiteMark& site)
+{
+    return site.z >= content.splice.left && site.z <= content.splice.right;
 }
 
 SiteMark governing_site(const PictureContent& content)

@@ -30,7 +30,8 @@ std::vector<Ring> rings(const SolvedFields& fields, int n_sectors)
     const RegionNodes& nodes = fields.region_nodes;
     std::vector<Ring> ring(nodes.node.size());
     for (Eigen::Index t = 0; t < nodes.triangle.cols(); ++t)
-        for (int k = 0; k < 6; ++k) ring[std::size_t(nodes.triangle(k, t))].n_points = k < 3 ? 2 * n_sectors : n_sectors;
+        for (int k = 0; k < 6; ++k)
+            ring[std::size_t(nodes.triangle(k, t))].n_points = k < 3 ? 2 * n_sectors : n_sectors;
     int total = 0;
     for (std::size_t i = 0; i < ring.size(); ++i)
     {

@@ -18,11 +18,11 @@ namespace splicewright
 // being joined stay apart; the points of a node on the axis are one.
 struct RevolvedBody
 {
-    Eigen::Matrix3Xd point;                         // [3, n_points] mm
-    std::vector<int> region_node;                   // [n_points]
-    std::vector<double> theta;                      // [n_points] rad; 0 on the axis
-    Eigen::Matrix<int, 15, Eigen::Dynamic> wedge;   // [15, n_wedges]
-    std::vector<int> region;                        // [n_wedges] mesh region
+    Eigen::Matrix3Xd point;                        // [3, n_points] mm
+    std::vector<int> region_node;                  // [n_points]
+    std::vector<double> theta;                     // [n_points] rad; 0 on the axis
+    Eigen::Matrix<int, 15, Eigen::Dynamic> wedge;  // [15, n_wedges]
+    std::vector<int> region;                       // [n_wedges] mesh region
 };
 
 constexpr int n_revolved_sectors = 24;  // wedges around; a quadratic edge over 15 degrees leaves its circle by 4e-5 r

@@ -53,7 +53,8 @@ std::vector<NumberedSite> numbered_sites(const std::vector<SiteMark>& marks, con
     const std::vector<Leader> leaders = placed_labels(points, room);
     std::vector<NumberedSite> numbered;
     for (std::size_t i = 0; i < marks.size(); ++i) numbered.push_back({marks[i], leaders[i]});
-    std::stable_sort(numbered.begin(), numbered.end(), [](const NumberedSite& a, const NumberedSite& b)
+    std::stable_sort(numbered.begin(), numbered.end(),
+                     [](const NumberedSite& a, const NumberedSite& b)
                      { return a.leader.balloon.x() < b.leader.balloon.x(); });
     return numbered;
 }
@@ -134,9 +135,11 @@ void add_part_lines(Sheet& sheet, const PictureContent& content, const View& vie
     add_line(sheet, {left - SheetPoint(26, 0), right + SheetPoint(26, 0)}, {1.6, soft_ink, {22, 5, 4, 5}});
     for (const Side side : both_sides)
     {
-        const std::string words = fmt::format("{}, z = {} mm", name_of(side), short_number(side == Side::left ? window.left : window.right, 0));
+        const std::string words = fmt::format("{}, z = {} mm", name_of(side),
+                                              short_number(side == Side::left ? window.left : window.right, 0));
         const SheetPoint at = (side == Side::left ? left : right) + SheetPoint(0, -20);
-        sheet.text.push_back({words, at, 18, Weight::regular, soft_ink, side == Side::left ? Align::left : Align::right});
+        sheet.text.push_back(
+            {words, at, 18, Weight::regular, soft_ink, side == Side::left ? Align::left : Align::right});
     }
     for (const double z : {window.left, window.right})
         if (z > content.whole.left + 1e-6 && z < content.whole.right - 1e-6)
@@ -162,11 +165,17 @@ void add_strip(Sheet& sheet, const PictureContent& content, const View& view)
     const FieldPeak& top = content.peak;
     const double x = 980;
     const bool is_drawn = top.place(0) >= content.splice.left && top.place(0) <= content.splice.right;
-    const std::string outside = is_drawn ? "" : ", outside this picture";
+    const std::string outside = is_drawn ? "" : ", not in view";
     if (top.value > 0)
-        sheet.text.push_back({fmt::format("Peak {} MPa at {}{}", short_number(top.value, 0),
-                                          place_text(top.place(0), top.place(1)), nearest_site(content, top.place) + outside),
-                              {page_right, 126}, 20, Weight::bold, ink, Align::right});
+        sheet.text.push_back(
+            {fitted(fmt::format("Peak {} MPa at {}{}{}", short_number(top.value, 0),
+                                place_text(top.place(0), top.place(1)), nearest_site(content, top.place), outside),
+                    20, Weight::bold, page_right - 640, content.width),
+             {page_right, 126},
+             20,
+             Weight::bold,
+             ink,
+             Align::right});
     add_scale_bar(sheet, view.mm_per_unit, {x, 48}, 260);
     add_unfused_key(sheet, content, {1325, 54});
 }
@@ -175,7 +184,10 @@ void add_strip(Sheet& sheet, const PictureContent& content, const View& view)
 std::string left_out(const PictureContent& content, std::size_t n_shown)
 {
     const std::size_t n = content.request.sites.size();
-    return n > n_shown ? fmt::format("; {} of {} sites shown", n_shown, n) : std::string();
+    std::string words = n > n_shown ? fmt::format("; {} of {} sites shown", n_shown, n) : std::string();
+    const SiteMark site = governing_site(content);
+    if (!is_in_view(content, site)) words += fmt::format(", not in view the governing one, {}", site.id);
+    return words;
 }
 
 }  // namespace
@@ -186,15 +198,16 @@ Page section_page(const PictureContent& content)
     Sheet& sheet = page.sheet;
     const Window& window = content.splice;
     const std::vector<SiteMark> marks = listed_sites(content);
-    add_heading(sheet, content,
-                std::string("Half section through the axis of the shaft; each point at its worst angle around the shaft") +
-                    left_out(content, marks.size()));
+    add_heading(
+        sheet, content,
+        std::string("Half section; each point at its worst angle around the shaft") + left_out(content, marks.size()));
     const ListShape list = list_shape(marks, content.width);
 
     const double rails = 2 * (stand_off + 2 * balloon_radius), list_height = list.rows * row_height;
     const double free_height = 836 - strip_top - 10 - rails - list_height;
     View& view = page.scene.view;
-    view.mm_per_unit = std::max(window.width() / (page_right - page_left), window.top / std::min(360.0, free_height - 60));
+    view.mm_per_unit =
+        std::max(window.width() / (page_right - page_left), window.top / std::min(360.0, free_height - 60));
     const double part_height = window.top / view.mm_per_unit, part_width = window.width() / view.mm_per_unit;
     const double spare = (free_height - part_height) / 3;
     const double axis_y = strip_top + 10 + spare + list_height + spare + rails / 2;
@@ -204,9 +217,15 @@ Page section_page(const PictureContent& content)
     page.scene.surface = {{flat(clipped(content.section, window)), Lighting::flat}};
     page.scene.range = content.range;
     add_part_lines(sheet, content, view);
-    const std::vector<NumberedSite> sites = numbered_sites(
-        marks, view, {{view.at.x(), axis_y, view.at.x() + part_width, axis_y + part_height}, 40, sheet_width - 40,
-                      balloon_radius, 6, stand_off, 30});
+    const std::vector<NumberedSite> sites =
+        numbered_sites(marks, view,
+                       {{view.at.x(), axis_y, view.at.x() + part_width, axis_y + part_height},
+                        40,
+                        sheet_width - 40,
+                        balloon_radius,
+                        6,
+                        stand_off,
+                        30});
     add_marks(sheet, sites);
     add_list(sheet, sites, list, strip_top + 10 + spare + list_height);
     add_strip(sheet, content, view);

@@ -64,8 +64,11 @@ std::size_t utf8_length(const std::string& words, std::size_t i)
 {
     const auto byte = [&](std::size_t k) { return k < words.size() ? static_cast<unsigned char>(words[k]) : 0U; };
     const unsigned first = byte(i);
-    const std::size_t length = first < 0x80 ? 1 : first >= 0xC2 && first < 0xE0 ? 2 : (first & 0xF0) == 0xE0 ? 3
-                               : first >= 0xF0 && first < 0xF5 ? 4 : 0;
+    const std::size_t length = first < 0x80                    ? 1
+                               : first >= 0xC2 && first < 0xE0 ? 2
+                               : (first & 0xF0) == 0xE0        ? 3
+                               : first >= 0xF0 && first < 0xF5 ? 4
+                                                               : 0;
     for (std::size_t k = 1; k < length; ++k)
         if ((byte(i + k) & 0xC0) != 0x80) return 0;
     const unsigned second = byte(i + 1);
@@ -79,8 +82,9 @@ std::size_t utf8_length(const std::string& words, std::size_t i)
 Box box_of(const Text& text, const TextWidth& width)
 {
     const double wide = width(text.words, text.size, text.weight);
-    const double left = text.align == Align::left ? text.at.x()
-                        : text.align == Align::right ? text.at.x() - wide : text.at.x() - wide / 2;
+    const double left = text.align == Align::left    ? text.at.x()
+                        : text.align == Align::right ? text.at.x() - wide
+                                                     : text.at.x() - wide / 2;
     return {left, text.at.y() - 0.6 * text.size, left + wide, text.at.y() + 0.6 * text.size};
 }
 
@@ -135,8 +139,8 @@ void add_balloon(Sheet& sheet, const SheetPoint& centre, const std::string& numb
     const Colour inside = importance == Importance::governing ? ink : white;
     add_disc(sheet, centre, balloon_radius, ink);
     add_disc(sheet, centre, balloon_radius - 1.6, inside);
-    sheet.text.push_back({number, centre, 19, Weight::bold, importance == Importance::governing ? white : ink,
-                          Align::centre});
+    sheet.text.push_back(
+        {number, centre, 19, Weight::bold, importance == Importance::governing ? white : ink, Align::centre});
 }
 
 std::string clean_text(const std::string& words)
@@ -166,10 +170,18 @@ std::string fitted(const std::string& words, double size, Weight weight, double 
 
 std::string ascii_text(const std::string& words)
 {
-    static constexpr std::array<std::array<const char*, 2>, 12> plain{{{"·", "*"},     {"σ", "sigma"}, {"τ", "tau"},
-                                                                       {"θ", "theta"}, {"−", "-"},     {"–", "-"},
-                                                                       {"°", " deg"},  {"±", "+-"},    {"×", "x"},
-                                                                       {"…", "..."},   {"ø", "dia "},  {"⌀", "dia "}}};
+    static constexpr std::array<std::array<const char*, 2>, 12> plain{{{"·", "*"},
+                                                                       {"σ", "sigma"},
+                                                                       {"τ", "tau"},
+                                                                       {"θ", "theta"},
+                                                                       {"−", "-"},
+                                                                       {"–", "-"},
+                                                                       {"°", " deg"},
+                                                                       {"±", "+-"},
+                                                                       {"×", "x"},
+                                                                       {"…", "..."},
+                                                                       {"ø", "dia "},
+                                                                       {"⌀", "dia "}}};
     const std::string clean = clean_text(words);
     std::string text;
     for (std::size_t i = 0; i < clean.size();)

@@ -40,7 +40,8 @@ void add_array(vtkUnstructuredGrid* grid, const std::string& name, const Compone
     vtkNew<Array> array;
     array->SetName(name.c_str());
     array->SetNumberOfComponents(static_cast<int>(values.rows()));
-    for (std::size_t k = 0; k < components.size(); ++k) array->SetComponentName(static_cast<vtkIdType>(k), components[k]);
+    for (std::size_t k = 0; k < components.size(); ++k)
+        array->SetComponentName(static_cast<vtkIdType>(k), components[k]);
     array->SetNumberOfTuples(values.cols());
     for (Eigen::Index i = 0; i < values.cols(); ++i) array->SetTuple(i, values.col(i).data());
     grid->GetPointData()->AddArray(array);

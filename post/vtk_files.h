@@ -15,7 +15,7 @@ struct FieldFileRequest
     CombinedLoad load;
     std::string load_text;  // "peak torque 1150 N·m with 70 N·m bending"
     std::string title;
-    std::string version;    // of the program
+    std::string version;           // of the program
     std::filesystem::path folder;  // exists
 };
 

@@ -33,6 +33,7 @@
 
 #include "cases/problem.h"
 #include "post/offscreen_context.h"
+#include "post/typeface.h"
 
 namespace splicewright
 {
@@ -47,7 +48,10 @@ public:
     static SurfacelessWindow* New();
     vtkTypeMacro(SurfacelessWindow, vtkGenericOpenGLRenderWindow)
 
-    void draw_in(const OffscreenContext* context) { context_ = context; }
+        void draw_in(const OffscreenContext* context)
+    {
+        context_ = context;
+    }
     void MakeCurrent() override { context_->make_current(); }
     bool IsCurrent() override { return context_->is_current(); }
     int SupportsOpenGL() override { return 1; }
@@ -67,34 +71,8 @@ private:
 };
 vtkStandardNewMacro(SurfacelessWindow)
 
-// Typeface files, or none: then VTK's own typeface, which has ASCII only.
-struct Typeface
-{
-    std::string regular, bold;
-    [[nodiscard]] bool is_found() const { return !regular.empty(); }
-};
-
-Typeface typeface()
-{
-    for (const char* folder : {"/usr/share/fonts/truetype/dejavu", "/usr/share/fonts/dejavu", "/usr/share/fonts/TTF",
-                               "/usr/share/fonts/dejavu-sans-fonts", "/usr/local/share/fonts"})
-    {
-        const std::filesystem::path place(folder);
-        std::error_code ignored;
-        if (std::filesystem::exists(place / "DejaVuSans.ttf", ignored) &&
-            std::filesystem::exists(place / "DejaVuSans-Bold.ttf", ignored))
-            return {place / "DejaVuSans.ttf", place / "DejaVuSans-Bold.ttf"};
-    }
-    return {};
-}
-
-std::string shown(const std::string& words, const Typeface& face)
-{
-    return face.is_found() ? clean_text(words) : ascii_text(words);
-}
-
-// VTK's type size counts points of 1/72 inch; at 72 dots per inch a point is a pixel.
-constexpr int dots_per_inch = 72;
+    // VTK's type size counts points of 1/72 inch; at 72 dots per inch a point is a pixel.
+    constexpr int dots_per_inch = 72;
 
 void dress(vtkTextProperty* property, const Text& text, const Typeface& face, double scale)
 {
@@ -166,8 +144,8 @@ void add_surface(vtkRenderer* renderer, const Scene& scene, const SceneSurface& 
     vtkNew<vtkActor> actor;
     actor->SetMapper(mapper);
     actor->GetProperty()->SetSpecular(0);
-    actor->GetProperty()->SetAmbient(surface.lighting == Lighting::lit ? 0.45 : 1.0);
-    actor->GetProperty()->SetDiffuse(surface.lighting == Lighting::lit ? 0.60 : 0.0);
+    actor->GetProperty()->SetAmbient(surface.lighting == Lighting::lit ? 0.58 : 1.0);
+    actor->GetProperty()->SetDiffuse(surface.lighting == Lighting::lit ? 0.46 : 0.0);
     renderer->AddActor(actor);
 }
 
@@ -247,8 +225,7 @@ void add_texts(vtkRenderer* renderer, const Sheet& sheet, const Typeface& face, 
 void write_file(const std::filesystem::path& path, vtkUnsignedCharArray* bytes)
 {
     std::ofstream file(path, std::ios::binary);
-    if (bytes != nullptr)
-        file.write(reinterpret_cast<const char*>(bytes->GetPointer(0)), bytes->GetNumberOfValues());
+    if (bytes != nullptr) file.write(reinterpret_cast<const char*>(bytes->GetPointer(0)), bytes->GetNumberOfValues());
     file.close();
     if (bytes == nullptr || !file)
         throw CannotCompute({path.string(), 0, 0, "", "", "the picture cannot be written",

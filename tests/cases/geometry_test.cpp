@@ -54,6 +54,17 @@ TEST(Bars, DiametersAreFromSixToFourHundredMillimetres)
     EXPECT_FALSE(messages(shaft_with("\"30 mm\"", "\"0 mm\"")).empty());
 }
 
+// What follows from an absurd value is not told: the joint, the blend and the penetration depend on this diameter.
+TEST(Bars, AnAbsurdValueIsToldOnce)
+{
+    for (const char* diameter : {"2700 mm", "0 mm", "-27 mm", "1e300 m"})
+        expect_only_problem(splice_with("\"27 mm\"", std::string("\"") + diameter + "\""), "right.section[1].diameter",
+                            "at least 6 mm and at most 400 mm", "diameter");
+    for (const char* length : {"1e6 m", "-84 mm", "0 mm"})
+        expect_only_problem(splice_with("\"84 mm\"", std::string("\"") + length + "\""), "sleeve.length",
+                            "at least 10 mm", "length");
+}
+
 TEST(Bars, SectionsAreFromHalfAMillimetreToFiveMetresLong)
 {
     expect_only_problem(shaft_with("\"110 mm\"", "\"5.1 m\""), "left.section[3].length", "at most 5000 mm",

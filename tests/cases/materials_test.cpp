@@ -131,6 +131,8 @@ TEST(StatedMaterial, MustBeSane)
 {
     expect_only_problem(with_own("yield = \"400 MPa\"", "yield = \"40 MPa\""), "material[1].yield", "above 50 MPa",
                         "yield");
+    expect_only_problem(with_own("yield = \"400 MPa\"", "yield = \"400 GPa\""), "material[1].yield", "at most 4000",
+                        "yield");
     expect_only_problem(with_own("tensile = \"600 MPa\"", "tensile = \"399 MPa\""), "material[1].tensile",
                         "at least the yield of 400 MPa", "tensile");
     expect_only_problem(with_own("tensile = \"600 MPa\"", "tensile = \"600 GPa\""), "material[1].tensile",

@@ -1,10 +1,10 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-#include "post/colour_map.h"
-
 #include <gtest/gtest.h>
 
 #include <Eigen/Core>
 #include <cmath>
+
+#include "post/colour_map.h"
 
 namespace splicewright
 {

@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-#include "post/drawn_section.h"
-
 #include <gtest/gtest.h>
 
 #include <cmath>
 #include <numbers>
 
+#include "post/drawn_section.h"
 #include "post/picture_pages.h"
 #include "post/revolve.h"
 #include "sample_fields.h"
@@ -64,7 +63,8 @@ TEST(DrawnSection, SlitIsShownOnceAndIsNoOutline)
     const Mesh mesh = sample::solved_fields(shape, 0).mesh;
     double slit = 0, land = 0;
     for (const auto& [from, to] : unfused_faces(mesh))
-        (std::abs(from(1) - shape.bar) < 1e-9 && std::abs(to(1) - shape.bar) < 1e-9 ? slit : land) += (to - from).norm();
+        (std::abs(from(1) - shape.bar) < 1e-9 && std::abs(to(1) - shape.bar) < 1e-9 ? slit : land) +=
+            (to - from).norm();
     EXPECT_NEAR(slit, 2 * shape.sleeve_half, 1e-9);  // round-off
     EXPECT_NEAR(land, shape.land, 1e-9);
     for (const auto& [from, to] : region_outlines(mesh))

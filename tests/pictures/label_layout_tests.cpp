@@ -1,11 +1,10 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-#include "post/label_layout.h"
-
 #include <gtest/gtest.h>
 
 #include <random>
 
 #include "cases/problem.h"
+#include "post/label_layout.h"
 
 namespace splicewright
 {
@@ -36,7 +35,8 @@ TEST(LabelLayout, BalloonsNeverOverlapEachOtherOrThePart)
         const double bottom = 300 + 200 * unit(random);
         room.part = {60, bottom, 1540, bottom + 60 + 240 * unit(random)};
         const int n = static_cast<int>(unit(random) * label_capacity(room));
-        const double centre = 60 + 1480 * unit(random), spread = trial % 3 == 0 ? 0.0 : 1480 * unit(random) * unit(random);
+        const double centre = 60 + 1480 * unit(random),
+                     spread = trial % 3 == 0 ? 0.0 : 1480 * unit(random) * unit(random);
         std::vector<SheetPoint> sites;
         for (int i = 0; i < n; ++i)
             sites.emplace_back(std::clamp(centre + spread * (unit(random) - 0.5), 60.0, 1540.0),

@@ -55,7 +55,8 @@ void expect_pages_in_order(const sample::Shape& shape, const std::vector<SiteMar
 {
     const SolvedFields fields = sample::solved_fields(shape, 2);
     const Case asked = sample::splice_case(shape);
-    const PictureRequest request{fields, asked, {1.15e6, 7e4, 0, 0}, "peak torque 1150 N·m with 70 N·m bending", sites, {}};
+    const PictureRequest request{fields, asked, {1.15e6, 7e4, 0, 0}, "peak torque 1150 N·m with 70 N·m bending",
+                                 sites,  {}};
     const PictureContent content = picture_content(request, rough_width);
     for (const Page& page : {section_page(content), cutaway_page(content), close_up_page(content)})
         expect_texts_apart(page.sheet, page.file + ": ");
@@ -92,6 +93,26 @@ TEST(PicturePages, TextsStayApartOnAPlainShaftWithoutSites)
     sample::Shape shape;
     shape.sleeve = 0;
     expect_pages_in_order(shape, {});
+}
+
+TEST(PicturePages, GoverningSiteOutOfViewIsNamedOnBothPictures)
+{
+    const sample::Shape shape;
+    const SolvedFields fields = sample::solved_fields(shape, 1);
+    const Case asked = sample::splice_case(shape);
+    const PictureRequest request{
+        fields, asked, {1e6, 7e4, 0, 0}, "torque", {{"bar.left", -150, shape.bar, "300 MPa", Importance::governing}},
+        {}};
+    const PictureContent content = picture_content(request, rough_width);
+    for (const Page& page : {section_page(content), cutaway_page(content)})
+    {
+        expect_texts_apart(page.sheet, page.file + ": ");
+        bool is_said = false;
+        for (const Text& text : page.sheet.text)
+            is_said = is_said || (text.words.find("bar.left") != std::string::npos &&
+                                  text.words.find("not in view") != std::string::npos);
+        EXPECT_TRUE(is_said) << page.file;
+    }
 }
 
 TEST(PicturePages, SectionPageSaysHowManySitesItLeavesOut)

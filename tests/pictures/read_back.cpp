@@ -29,8 +29,9 @@ double wedge_volume(vtkCell* cell)
 {
     const double a = (6 - std::sqrt(15)) / 21, b = (6 + std::sqrt(15)) / 21;
     const double wa = (155 - std::sqrt(15)) / 2400, wb = (155 + std::sqrt(15)) / 2400;
-    const double rule[7][3] = {{1. / 3, 1. / 3, 9. / 80}, {a, a, wa}, {1 - 2 * a, a, wa}, {a, 1 - 2 * a, wa},
-                               {b, b, wb}, {1 - 2 * b, b, wb}, {b, 1 - 2 * b, wb}};
+    const double rule[7][3] = {{1. / 3, 1. / 3, 9. / 80}, {a, a, wa}, {1 - 2 * a, a, wa},
+                               {a, 1 - 2 * a, wa},        {b, b, wb}, {1 - 2 * b, b, wb},
+                               {b, 1 - 2 * b, wb}};
     const double line[3][2] = {{0.5 - std::sqrt(0.15), 5. / 18}, {0.5, 8. / 18}, {0.5 + std::sqrt(0.15), 5. / 18}};
     double volume = 0;
     for (const auto& [r, s, area] : rule)
@@ -44,7 +45,8 @@ double wedge_volume(vtkCell* cell)
             {
                 Eigen::Vector3d point;
                 cell->GetPoints()->GetPoint(k, point.data());
-                for (int axis = 0; axis < 3; ++axis) jacobian.col(axis) += derivative[std::size_t(15 * axis + k)] * point;
+                for (int axis = 0; axis < 3; ++axis)
+                    jacobian.col(axis) += derivative[std::size_t(15 * axis + k)] * point;
             }
             volume += std::abs(jacobian.determinant()) * area * length;
         }

@@ -95,13 +95,15 @@ void mark_unfused(Mesh& mesh, const std::string& name, int inner_region, int out
 {
     constexpr int edges[3][3] = {{0, 3, 1}, {1, 4, 2}, {2, 5, 0}};
     std::map<std::pair<long, long>, int> inner;
-    const auto key = [&](int i) { return std::pair(std::lround(mesh.node(0, i) * 1e6), std::lround(mesh.node(1, i) * 1e6)); };
+    const auto key = [&](int i)
+    { return std::pair(std::lround(mesh.node(0, i) * 1e6), std::lround(mesh.node(1, i) * 1e6)); };
     for (const int region : {inner_region, outer_region})
         for (int t = 0; t < mesh.n_triangles(); ++t)
             for (const auto& edge : edges)
             {
                 const int a = mesh.triangle(edge[0], t), m = mesh.triangle(edge[1], t), b = mesh.triangle(edge[2], t);
-                if (mesh.region_of[std::size_t(t)] != region || !is_on(mesh.node.col(a)) || !is_on(mesh.node.col(b))) continue;
+                if (mesh.region_of[std::size_t(t)] != region || !is_on(mesh.node.col(a)) || !is_on(mesh.node.col(b)))
+                    continue;
                 mesh.curve[name].push_back({a, m, b, t});
                 for (const int i : {a, m, b})
                     if (region == inner_region) inner[key(i)] = i;
@@ -115,25 +117,29 @@ Mesh sample_mesh(const Shape& shape)
     MeshBuilder builder;
     const bool has_sleeve = shape.sleeve > 0;
     const double toe = shape.sleeve_half + shape.leg, size = shape.element;
-    const std::vector<double> marks = has_sleeve ? std::vector<double>{shape.left, -toe, -shape.sleeve_half, 0, shape.sleeve_half, toe, shape.right}
-                                                 : std::vector<double>{shape.left, 0, shape.right};
+    const std::vector<double> marks =
+        has_sleeve ? std::vector<double>{shape.left, -toe, -shape.sleeve_half, 0, shape.sleeve_half, toe, shape.right}
+                   : std::vector<double>{shape.left, 0, shape.right};
     const double land = has_sleeve ? shape.land : 0;
-    const auto bar_r = steps(land > 0 ? std::vector<double>{0, land, shape.bar} : std::vector<double>{0, shape.bar}, size);
-    fill_grid(builder, steps(marks, size), bar_r, [](double z) { return z < 0 ? 0 : 1; },
-              [&](int region)
-              {
-                  return [&shape, land, region](const Eigen::Vector2d& p)
-                  { return region == 1 && std::abs(p(0)) < 1e-9 && p(1) < land - 1e-9 ? right_of_land : left_of_land; };
-              });
+    const auto bar_r =
+        steps(land > 0 ? std::vector<double>{0, land, shape.bar} : std::vector<double>{0, shape.bar}, size);
+    fill_grid(
+        builder, steps(marks, size), bar_r, [](double z) { return z < 0 ? 0 : 1; },
+        [&](int region)
+        {
+            return [land, region](const Eigen::Vector2d& p)
+            { return region == 1 && std::abs(p(0)) < 1e-9 && p(1) < land - 1e-9 ? right_of_land : left_of_land; };
+        });
     if (!has_sleeve) return builder.mesh({"bar.left", "bar.right"});
     const auto sleeve_layer = [&](int)
     {
         return [&shape](const Eigen::Vector2d& p)
         { return p(1) < shape.bar + 1e-9 && std::abs(p(0)) < shape.sleeve_half - 1e-9 ? of_sleeve : left_of_land; };
     };
-    fill_grid(builder, steps({-shape.sleeve_half, 0, shape.sleeve_half}, size),
-              steps({shape.bar, shape.bar + shape.leg, shape.sleeve}, shape.leg / 4),
-              [](double z) { return z < 0 ? 2 : 3; }, sleeve_layer);
+    fill_grid(
+        builder, steps({-shape.sleeve_half, 0, shape.sleeve_half}, size),
+        steps({shape.bar, shape.bar + shape.leg, shape.sleeve}, shape.leg / 4), [](double z) { return z < 0 ? 2 : 3; },
+        sleeve_layer);
     for (const int side : {-1, 1})
     {
         const auto n = static_cast<int>(std::lround(shape.leg / size));
@@ -156,7 +162,8 @@ Mesh sample_mesh(const Shape& shape)
     };
     mark_unfused(mesh, "slit.left", 0, 2, on_slit(-1), {0, 1});
     mark_unfused(mesh, "slit.right", 1, 3, on_slit(1), {0, 1});
-    mark_unfused(mesh, "land", 0, 1, [&](const Eigen::Vector2d& p) { return std::abs(p(0)) < 1e-9 && p(1) < land + 1e-9; }, {1, 0});
+    mark_unfused(mesh, "land", 0, 1,
+                 [&](const Eigen::Vector2d& p) { return std::abs(p(0)) < 1e-9 && p(1) < land + 1e-9; }, {1, 0});
     return mesh;
 }
 
@@ -202,7 +209,8 @@ SolvedFields solved_fields(const Shape& shape, double bump)
     const auto n = static_cast<Eigen::Index>(fields.region_nodes.node.size());
     const Eigen::Index n_mesh = fields.mesh.n_nodes();
     for (StressAmplitude* field : {&fields.torsion, &fields.bending, &fields.axial}) field->value.setZero(6, n);
-    for (DisplacementAmplitude* field : {&fields.torsion_displacement, &fields.bending_displacement, &fields.axial_displacement})
+    for (DisplacementAmplitude* field :
+         {&fields.torsion_displacement, &fields.bending_displacement, &fields.axial_displacement})
         field->value.setZero(3, n_mesh);
     const double R = shape.bar, area = std::numbers::pi * R * R;
     const double I = area * R * R / 4, J = 2 * I, E = 2.1e5, G = 8.1e4;

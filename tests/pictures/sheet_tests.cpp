@@ -1,7 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-#include "post/sheet.h"
-
 #include <gtest/gtest.h>
+
+#include "post/sheet.h"
 
 namespace splicewright
 {
@@ -10,11 +10,11 @@ namespace
 
 TEST(SheetText, BrokenUtf8AndControlCharactersBecomeHarmless)
 {
-    EXPECT_EQ(clean_text("a\xC3(b"), "a?(b");             // a lead byte without its follower
-    EXPECT_EQ(clean_text("\xED\xA0\x80"), "???");         // half of a surrogate pair
+    EXPECT_EQ(clean_text("a\xC3(b"), "a?(b");      // a lead byte without its follower
+    EXPECT_EQ(clean_text("\xED\xA0\x80"), "???");  // half of a surrogate pair
     EXPECT_EQ(clean_text("one\ntwo\x7F"), "one two ");
     EXPECT_EQ(clean_text("70 N·m, σ, 日本"), "70 N·m, σ, 日本");
-    EXPECT_EQ(clean_text("\xE6\x97"), "??");              // cut off at the end
+    EXPECT_EQ(clean_text("\xE6\x97"), "??");  // cut off at the end
 }
 
 TEST(SheetText, PlainTypefaceGetsWordsForSigns)

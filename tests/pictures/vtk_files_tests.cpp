@@ -1,6 +1,4 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-#include "post/vtk_files.h"
-
 #include <gtest/gtest.h>
 #include <unistd.h>
 
@@ -10,6 +8,7 @@
 
 #include "cases/problem.h"
 #include "post/revolve.h"
+#include "post/vtk_files.h"
 #include "read_back.h"
 #include "sample_fields.h"
 
@@ -151,8 +150,7 @@ TEST(VtkFiles, AFileThatCannotBeWrittenIsNamed)
     const auto missing = std::filesystem::path(testing::TempDir()) / "no-such-folder";
     const auto full = empty_folder("full");
     std::filesystem::create_symlink("/dev/full", full / "section.vtu");
-    for (const auto& folder : {missing, full})
-        try
+    for (const auto& folder : {missing, full}) try
         {
             write_section_file(request(fields, folder));
             ADD_FAILURE() << folder;

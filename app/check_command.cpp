@@ -1,0 +1,81 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include <fmt/format.h>
+#include <unistd.h>
+
+#include <cstdlib>
+#include <filesystem>
+#include <memory>
+
+#include "app/check_splice.h"
+#include "app/commands.h"
+#include "app/exit_status.h"
+#include "app/write_report.h"
+#include "cases/problem.h"
+#include "cases/read_case.h"
+#include "post/result_json.h"
+#include "post/verdict_text.h"
+
+namespace splicewright
+{
+namespace
+{
+
+struct CheckOptions
+{
+    std::filesystem::path case_file;
+    std::filesystem::path out;
+    double accuracy_pct = 1;
+    bool json = false;
+};
+
+Emphasis emphasis_on_stdout()
+{
+    const char* no_colour = std::getenv("NO_COLOR");
+    const bool refused = no_colour != nullptr && *no_colour != '\0';
+    return ::isatty(STDOUT_FILENO) != 0 && !refused ? Emphasis::terminal : Emphasis::plain;
+}
+
+int check(const CheckOptions& options)
+{
+    const Result<Case> asked = read_case_file(options.case_file);
+    if (!asked.has_value())
+    {
+        for (const Problem& problem : asked.problems()) fmt::print(stderr, "{}\n", to_string(problem));
+        const std::size_t n = asked.problems().size();
+        fmt::print(stderr, "{} problem{} in {}; nothing was computed.\n", n, n == 1 ? "" : "s",
+                   options.case_file.string());
+        return exit_bad_input;
+    }
+    const std::filesystem::path folder =
+        options.out.empty() ? std::filesystem::path(options.case_file.stem().string() + "-result") : options.out;
+    fmt::print(stderr, "Meshing and solving {} ...\n", options.case_file.string());
+    const Report report = check_splice(asked.value(), {options.accuracy_pct});
+    fmt::print(stderr, "Drawing ...\n");
+    const WrittenReport written = write_report(report, folder);
+    fmt::print("{}", options.json ? result_json(report) : verdict_text(report, emphasis_on_stdout()));
+    std::fflush(stdout);
+    if (written.why_no_pictures.empty())
+        fmt::print(stderr, "Pictures, VTK files and result.json: {}\n", std::filesystem::absolute(folder).string());
+    else
+        fmt::print(stderr, "No pictures: {}.\nThe other results: {}\n", written.why_no_pictures,
+                   std::filesystem::absolute(folder).string());
+    return report.passes() ? exit_passes : exit_does_not_pass;
+}
+
+}  // namespace
+
+Command check_command(CLI::App& program)
+{
+    const auto options = std::make_shared<CheckOptions>();
+    CLI::App* words =
+        program.add_subcommand("check", "Mesh, solve and judge one case; print the verdict, write a folder");
+    words->add_option("CASE", options->case_file, "Case file (TOML), see docs/case-format.md")->required();
+    words->add_option("--out", options->out, "Result folder (default: <case>-result in the current folder)");
+    words->add_option("--accuracy", options->accuracy_pct, "Wanted error of every stress, percent")
+        ->check(CLI::Range(0.05, 20.0))
+        ->capture_default_str();
+    words->add_flag("--json", options->json, "Print result.json instead of the verdict");
+    return {words, [options] { return check(*options); }};
+}
+
+}  // namespace splicewright

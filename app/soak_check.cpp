@@ -1,0 +1,161 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <chrono>
+#include <nlohmann/json.hpp>
+#include <regex>
+
+#include "app/check_splice.h"
+#include "app/soak.h"
+#include "cases/read_case.h"
+#include "post/result_json.h"
+#include "post/verdict_text.h"
+
+namespace splicewright
+{
+namespace
+{
+
+using Json = nlohmann::json;
+
+constexpr double residual_allowed = 1e-8, reaction_imbalance_allowed = 1e-9;
+// The stress on the cut at z = 0 is integrated on the mesh, so it carries a discretisation error of its own.
+constexpr double section_imbalance_allowed = 0.05;
+constexpr double negligible_share = 0.05;  // of the plain bar's stress: below it a site is as good as unloaded
+
+void add_problem_faults(const Problem& problem, std::vector<std::string>& faults)
+{
+    if (problem.rule.empty()) faults.push_back("a problem without a rule: " + to_string(problem));
+    if (problem.fix.empty()) faults.push_back("a problem without a fix: " + to_string(problem));
+}
+
+// Where the document holds null, which is how a number that is not finite gets written.
+std::vector<std::string> nulls(const Json& node, const std::string& path)
+{
+    static const std::vector<std::string> may_be_null{"/shares", "/against_plain_bar"};
+    if (node.is_null() && std::find(may_be_null.begin(), may_be_null.end(), path) == may_be_null.end()) return {path};
+    std::vector<std::string> found;
+    if (!node.is_structured()) return found;
+    for (const auto& item : node.items())
+        for (std::string& deeper : nulls(item.value(), path + "/" + item.key())) found.push_back(std::move(deeper));
+    return found;
+}
+
+std::vector<std::string> document_faults(const Report& report)
+{
+    std::vector<std::string> faults;
+    const std::string text = result_json(report);
+    const Json document = Json::parse(text, nullptr, false);
+    if (document.is_discarded()) return {"result.json is no JSON"};
+    for (const std::string& path : nulls(document, "")) faults.push_back("result.json holds null at " + path);
+    Json words = document;
+    for (const char* ours : {"case_text", "title"}) words.erase(ours);  // the user's own words
+    static const std::regex not_a_number(R"([^A-Za-z]-?(nan|inf|NaN|Infinity)[^A-Za-z])");
+    std::smatch match;
+    const std::string dumped = words.dump();
+    if (std::regex_search(dumped, match, not_a_number))
+        faults.push_back(fmt::format(
+            "result.json speaks of {} in: ...{}{}...", match.str(),
+            match.prefix().str().substr(match.prefix().length() < 80 ? 0 : match.prefix().length() - 80), match.str()));
+    return faults;
+}
+
+std::vector<std::string> evidence_faults(const Judgement& judged, double accuracy_pct)
+{
+    std::vector<std::string> faults;
+    const Evidence& e = judged.answer.evidence;
+    const auto complain = [&](const std::string& what)
+    { faults.push_back(fmt::format("{}: {}", judged.answer.scenario.name, what)); };
+    if (!(e.residual <= residual_allowed)) complain(fmt::format("residual {:.2e}", e.residual));
+    if (!(e.reaction_imbalance <= reaction_imbalance_allowed))
+        complain(fmt::format("reaction imbalance {:.2e}", e.reaction_imbalance));
+    if (!(e.section_imbalance <= section_imbalance_allowed))
+        complain(fmt::format("section imbalance {:.2e}", e.section_imbalance));
+    if (!(e.smallest_jacobian_ratio > 0)) complain(fmt::format("Jacobian ratio {:.2e}", e.smallest_jacobian_ratio));
+    const bool is_within = e.worst_error_pct <= accuracy_pct * (1 + 1e-9);
+    if (e.reached != is_within)
+        complain(fmt::format("says that the accuracy is {} at an error of {:.3g} %", e.reached ? "reached" : "missed",
+                             e.worst_error_pct));
+    if (judged.answer.sites.empty()) complain("no site");
+    if (judged.checks.empty()) complain("no check");
+    return faults;
+}
+
+struct LoadError
+{
+    const char* load;
+    double error_pct = 0;
+};
+
+// Each unit load against the plain bar's own stress under it.
+std::vector<LoadError> load_errors(const SiteAnswer& site, const SiteAnswer& plain)
+{
+    const auto relative = [](const UnitPeak& peak, const UnitPeak& bar)
+    { return 100 * peak.von_mises.error / std::max(peak.von_mises.value, negligible_share * bar.von_mises.value); };
+    return {{"torsion", relative(site.torsion, plain.torsion)},
+            {"bending", relative(site.bending, plain.bending)},
+            {"axial", relative(site.axial, plain.axial)}};
+}
+
+std::vector<std::string> missed_sites(const Judgement& judged)
+{
+    std::vector<std::string> missed;
+    const Evidence& e = judged.answer.evidence;
+    const auto plain = std::find_if(judged.answer.sites.begin(), judged.answer.sites.end(),
+                                    [](const SiteAnswer& site) { return site.id.starts_with("bar."); });
+    if (e.reached || plain == judged.answer.sites.end()) return missed;
+    for (const SiteAnswer& site : judged.answer.sites)
+        for (const LoadError& error : load_errors(site, *plain))
+            if (error.error_pct > e.accuracy_pct)
+                missed.push_back(fmt::format("{} | {} | {} | {:.2g} %", judged.answer.scenario.name, site.id,
+                                             error.load, error.error_pct));
+    if (missed.empty())
+        missed.push_back(fmt::format("{} | unknown | {:.2g} %", judged.answer.scenario.name, e.worst_error_pct));
+    return missed;
+}
+
+void judge(const Report& report, double accuracy_pct, SoakResult& result)
+{
+    result.faults = document_faults(report);
+    std::vector<const Judgement*> scenarios{&report.sound};
+    for (const Judgement& scenario : report.what_if) scenarios.push_back(&scenario);
+    for (const Judgement* scenario : scenarios)
+    {
+        for (std::string& fault : evidence_faults(*scenario, accuracy_pct)) result.faults.push_back(std::move(fault));
+        for (std::string& site : missed_sites(*scenario)) result.missed.push_back(std::move(site));
+    }
+    const std::string words = verdict_text(report, Emphasis::plain);
+    if (!report.sound.answer.evidence.reached && words.find("accuracy was not reached") == std::string::npos)
+        result.faults.push_back("the verdict keeps silent on the accuracy that was not reached");
+    if (words.find('\x1B') != std::string::npos) result.faults.push_back("the verdict holds an escape code");
+    result.outcome = result.faults.empty() ? SoakOutcome::ran : SoakOutcome::failed;
+}
+
+}  // namespace
+
+SoakResult soaked(const std::string& name, const std::string& text, double accuracy_pct)
+{
+    SoakResult result;
+    result.name = name;
+    const auto start = std::chrono::steady_clock::now();
+    try
+    {
+        const Result<Case> asked = read_case(text, name);
+        if (asked.has_value()) judge(check_splice(asked.value(), {accuracy_pct}), accuracy_pct, result);
+        else
+        {
+            for (const Problem& problem : asked.problems()) add_problem_faults(problem, result.faults);
+            if (asked.problems().empty()) result.faults.push_back("refused without a problem");
+            result.outcome = result.faults.empty() ? SoakOutcome::refused : SoakOutcome::failed;
+        }
+    }
+    catch (const std::exception& error)
+    {
+        result.faults.push_back(fmt::format("threw: {}", error.what()));
+    }
+    result.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
+    return result;
+}
+
+}  // namespace splicewright

@@ -1,0 +1,273 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "cases/random_case.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <vector>
+
+#include "cases/chance.h"
+#include "cases/materials.h"
+#include "cases/problem.h"
+#include "cases/random_shape.h"
+#include "cases/read_case.h"
+#include "cases/units.h"
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr int most_tries = 400;
+
+enum class Units
+{
+    metric,
+    inch,
+    mixed,
+};
+
+// Writes one case file in one habit of units.
+class Writer
+{
+public:
+    Writer(Chance& chance, Units units) : chance_(&chance), units_(units) {}
+
+    void line(const std::string& text) { text_ += text + "\n"; }
+
+    void length(const char* key, double value_mm)
+    {
+        static const std::vector<std::string> metric{"mm", "mm", "mm", "cm"}, inch{"in", "in", "inch"};
+        quantity(key, value_mm, Dimension::length, is_inch() ? chance_->pick(inch) : chance_->pick(metric));
+    }
+
+    void quantity(const char* key, double house_value, Dimension dimension, const std::string& unit)
+    {
+        line(fmt::format("{} = \"{}\"", key, in_unit(house_value, dimension, unit)));
+    }
+
+    std::string moment(double newton_millimetre)
+    {
+        static const std::vector<std::string> metric{"N*m", "N*m", "kN*m", "N*mm"}, inch{"lbf*ft", "ft-lb", "lbf*in"};
+        return in_unit(newton_millimetre, Dimension::moment, is_inch() ? chance_->pick(inch) : chance_->pick(metric));
+    }
+
+    std::string force(double newton)
+    {
+        static const std::vector<std::string> metric{"N", "kN"}, inch{"lbf"};
+        return in_unit(newton, Dimension::force, is_inch() ? chance_->pick(inch) : chance_->pick(metric));
+    }
+
+    [[nodiscard]] const std::string& text() const { return text_; }
+
+private:
+    bool is_inch() { return units_ == Units::inch || (units_ == Units::mixed && chance_->happens(0.5)); }
+
+    // Twelve digits keep a value at its limit there.
+    static std::string in_unit(double house_value, Dimension dimension, const std::string& unit)
+    {
+        const std::optional<Unit> known = unit_named(unit, dimension);
+        EXPECTS(known.has_value());
+        return fmt::format("{:.12g} {}", house_value / known->factor, unit);
+    }
+
+    Chance* chance_;
+    Units units_;
+    std::string text_;
+};
+
+constexpr const char* stated_material = "soak metal";
+
+std::string part_material(Chance& chance)
+{
+    if (chance.happens(0.2)) return stated_material;
+    std::vector<std::string> names;
+    for (const LibraryMaterial& entry : material_library())
+        if (entry.material.form != "filler") names.push_back(entry.material.name);
+    return chance.pick(names);
+}
+
+std::string filler_material(Chance& chance)
+{
+    std::vector<std::string> names;
+    for (const LibraryMaterial& entry : material_library())
+        if (entry.material.form == "filler") names.push_back(entry.material.name);
+    return chance.pick(names);
+}
+
+// Steel, titanium, aluminium and the limits.
+void write_stated_material(Writer& to, Chance& chance)
+{
+    static const std::vector<double> moduli{210e3, 110e3, 70e3, 50e3, 400e3}, poisson{0.3, 0.34, 0.0, 0.49, 0.45};
+    const double yield = std::round(chance.across_decades(51, 2000));
+    const double tensile = std::min(4000.0, chance.happens(0.2) ? yield : std::round(yield * chance.between(1, 2)));
+    to.line(fmt::format("[[material]]\nname = \"{}\"", stated_material));
+    to.quantity("yield", yield, Dimension::stress, "MPa");
+    to.quantity("tensile", tensile, Dimension::stress, chance.happens(0.3) ? "ksi" : "MPa");
+    to.quantity("elastic_modulus", chance.pick(moduli), Dimension::stress, "GPa");
+    to.line(fmt::format("poisson_ratio = {:.2f}", chance.pick(poisson)));
+    if (chance.happens(0.5)) to.line("density = \"4430 kg/m^3\"");
+    if (chance.happens(0.5)) to.line(fmt::format("heated_yield_factor = {:.2f}", chance.between(0.2, 1)));
+}
+
+void write_bar(Writer& to, Chance& chance, const Bar& bar, const std::string& name)
+{
+    to.line(fmt::format("[{}]\nmaterial = \"{}\"", name, part_material(chance)));
+    if (bar.bore.value() > 0) to.length("bore", bar.bore.value());
+    for (const Section& section : bar.sections)
+    {
+        to.line(fmt::format("[[{}.section]]", name));
+        to.length("length", section.length.value());
+        to.length("diameter", section.diameter.value());
+        if (section.fillet.value() > 0) to.length("fillet", section.fillet.value());
+    }
+    for (const Groove& groove : bar.grooves)
+    {
+        to.line(fmt::format("[[{}.groove]]", name));
+        to.length("at", groove.at.value());
+        to.length("depth", groove.depth.value());
+        to.length("radius", groove.radius.value());
+    }
+}
+
+void write_joint(Writer& to, Chance& chance, const Joint& joint)
+{
+    to.line("[joint]");
+    if (joint.penetration) to.length("penetration", joint.penetration->value());
+    else to.line("penetration = \"full\"");
+    if (joint.half_lap.value() > 0) to.length("half_lap", joint.half_lap.value());
+    if (joint.blend.value() > 0) to.length("blend", joint.blend.value());
+    if (chance.happens(0.5)) to.line(fmt::format("filler = \"{}\"", filler_material(chance)));
+}
+
+void write_fit(Writer& to, Chance& chance, const Case& shape)
+{
+    const Sleeve& sleeve = *shape.sleeve;
+    const bool as_bore = chance.happens(0.3);
+    const double tightest = std::min(sleeve.clearance[0].value(), sleeve.clearance[1].value());
+    for (const Side side : both_sides)
+    {
+        const double clearance = sleeve.clearance[index(side)].value(),
+                     diameter = shape.bar[index(side)]->sections.front().diameter.value();
+        const std::string key = fmt::format("{}_{}", as_bore ? "bore" : "clearance", name_of(side));
+        to.length(key.c_str(), as_bore ? diameter + clearance : clearance);
+    }
+    if (as_bore && tightest < 0) to.length("press", -tightest + 1e-6);
+    const bool one_word = sleeve.slit[0] == sleeve.slit[1];
+    if (one_word && (sleeve.slit[0] == SlitState::bonded || sleeve.slit[0] == SlitState::snug || chance.happens(0.5)))
+        to.line(fmt::format("slit = \"{}\"", name_of(sleeve.slit[0])));
+}
+
+void write_sleeve(Writer& to, Chance& chance, const Case& shape)
+{
+    const Sleeve& sleeve = *shape.sleeve;
+    to.line(fmt::format("[sleeve]\nmaterial = \"{}\"", part_material(chance)));
+    to.length("length", sleeve.length.value());
+    if (sleeve.offset.value() != 0) to.length("offset", sleeve.offset.value());
+    double bore = 0;
+    for (const Side side : both_sides)
+        bore = std::max(
+            bore, shape.bar[index(side)]->sections.front().diameter.value() + sleeve.clearance[index(side)].value());
+    if (chance.happens(0.5)) to.length("outer_diameter", sleeve.outer_diameter.value());
+    else to.length("wall", (sleeve.outer_diameter.value() - bore) / 2);
+    write_fit(to, chance, shape);
+    if (sleeve.taper_length.value() > 0)
+    {
+        to.length("end_wall", (sleeve.end_diameter.value() - bore) / 2);
+        to.length("taper_length", sleeve.taper_length.value());
+    }
+    to.line("[sleeve.weld]");
+    to.length("leg_on_bar", sleeve.weld.leg_on_bar.value());
+    to.length("leg_on_sleeve", sleeve.weld.leg_on_sleeve.value());
+    if (sleeve.weld.toe_radius_stated) to.length("toe_radius", sleeve.weld.toe_radius.value());
+    if (chance.happens(0.5)) to.line(fmt::format("filler = \"{}\"", filler_material(chance)));
+    to.line(fmt::format("passes = {}", sleeve.weld.passes));
+}
+
+void write_blocks(Writer& to, Chance& chance, double peak)
+{
+    static const std::vector<double> counts{1, 1e12};
+    const std::size_t n_blocks = peak > 0 ? chance.below(4) : 0;
+    for (std::size_t i = 0; i < n_blocks; ++i)
+    {
+        const double high = chance.happens(0.4) ? peak : chance.between(0.1, 1) * peak;
+        const double low = chance.happens(0.4) ? 0 : chance.between(-1, 0.99) * high;
+        // One draw after the other: the order of arguments is the compiler's choice.
+        const std::string from = to.moment(low), up_to = to.moment(high);
+        to.line(fmt::format("[[load.block]]\nname = \"block {}\"", i + 1));
+        to.line(fmt::format("torque = [\"{}\", \"{}\"]", from, up_to));
+        to.line(fmt::format("count = {:.0f}",
+                            chance.happens(0.1) ? chance.pick(counts) : std::round(chance.across_decades(1, 1e8))));
+    }
+}
+
+// Loads that strain the thinnest section by up to its strength, at times by nothing or by far too much.
+void write_load(Writer& to, Chance& chance, double diameter)
+{
+    const double modulus = std::numbers::pi * std::pow(diameter, 3) / 16;  // mm^3, of torsion
+    double peak = std::round(chance.across_decades(5, 500) * modulus);
+    if (chance.happens(0.1)) peak = 0;
+    if (chance.happens(0.05)) peak = chance.happens(0.5) ? 1e9 : 1;
+    peak = std::min(peak, 1e9);
+    to.line("[load]");
+    if (peak > 0) to.line(fmt::format("peak_torque = \"{}\"", to.moment(peak)));
+    if (peak > 0 && chance.happens(0.5))
+        to.line(fmt::format("running_torque = \"{}\"",
+                            to.moment(chance.happens(0.1) ? 0 : chance.between(0.01, 0.9) * peak)));
+    const double axial = std::min(1e7, std::round(chance.across_decades(0.1, 200) * diameter * diameter));
+    if (peak > 0 && chance.happens(0.4))
+        to.line(fmt::format("joint_angle = \"{:.3g} deg\"", chance.happens(0.1) ? 50 : chance.between(0, 20)));
+    else if (peak == 0 || chance.happens(0.5))
+        to.line(fmt::format("bending = \"{}\"", to.moment(std::min(1e9, chance.across_decades(1, 500) * modulus / 2))));
+    if (chance.happens(0.3)) to.line(fmt::format("axial = \"{}\"", to.force(chance.happens(0.5) ? axial : -axial)));
+    if (chance.happens(0.5))
+        to.line(fmt::format("speed = \"{:.0f} rpm\"", chance.happens(0.1) ? 50000 : chance.between(0, 3000)));
+    if (chance.happens(0.4))
+        to.line(fmt::format("revolutions = {:.4g}", chance.happens(0.1) ? 1.0 : chance.across_decades(1, 1e13)));
+    write_blocks(to, chance, peak);
+}
+
+double thinnest(const Case& shape)
+{
+    double smallest = 400;
+    for (const auto& bar : shape.bar)
+        if (bar)
+            for (const Section& section : bar->sections) smallest = std::min(smallest, section.diameter.value());
+    return smallest;
+}
+
+std::string proposal(Chance& chance, std::uint64_t seed)
+{
+    static const std::vector<Units> habits{Units::metric, Units::metric, Units::inch, Units::mixed};
+    const Case shape = random_shape(chance);
+    Writer to(chance, chance.pick(habits));
+    to.line("# SPDX-License-Identifier: GPL-2.0-or-later");
+    to.line(fmt::format("title = \"random case {}\"", seed));
+    for (const Side side : both_sides)
+        if (shape.bar[index(side)]) write_bar(to, chance, *shape.bar[index(side)], name_of(side));
+    if (shape.joint) write_joint(to, chance, *shape.joint);
+    if (shape.sleeve) write_sleeve(to, chance, shape);
+    write_load(to, chance, thinnest(shape));
+    if (to.text().find(stated_material) != std::string::npos) write_stated_material(to, chance);
+    return to.text();
+}
+
+}  // namespace
+
+std::string random_case_text(std::uint64_t seed)
+{
+    Chance chance(seed);
+    std::string text;
+    bool is_valid = false;
+    for (int i = 0; i < most_tries && !is_valid; ++i)
+    {
+        text = proposal(chance, seed);
+        is_valid = read_case(text, "random case").has_value();
+    }
+    EXPECTS(is_valid);
+    return text;
+}
+
+}  // namespace splicewright

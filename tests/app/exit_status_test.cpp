@@ -1,0 +1,125 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include <gtest/gtest.h>
+
+#include <nlohmann/json.hpp>
+
+#include "tests/app/program.h"
+
+namespace splicewright
+{
+namespace
+{
+
+namespace fs = std::filesystem;
+
+// A round bar of 30 mm: 16 T / (pi d^3) is 9.4 MPa at 50 N*m and 943 MPa at 5 kN*m, and no shear yield of C45 reaches
+// 300.
+const std::string passing = plain_bar_text("sound", "50 N*m"), failing = plain_bar_text("overloaded", "5 kN*m");
+
+bool has_escape_codes(const std::string& text) { return text.find('\x1B') != std::string::npos; }
+
+TEST(ExitStatus, IsZeroWhenItPasses)
+{
+    const TemporaryFolder here;
+    write_file(here.path() / "a.toml", passing);
+    const Ended ended = program({"check", "a.toml"}, {here.path(), {}, {}});
+    EXPECT_EQ(ended.status, 0) << ended.err;
+    EXPECT_TRUE(fs::exists(here.path() / "a-result" / "result.json"));
+}
+
+TEST(ExitStatus, IsOneWhenItDoesNotPass)
+{
+    const TemporaryFolder here;
+    write_file(here.path() / "a.toml", failing);
+    EXPECT_EQ(program({"check", "a.toml"}, {here.path(), {}, {}}).status, 1);
+    EXPECT_TRUE(fs::exists(here.path() / "a-result" / "result.json"));
+}
+
+TEST(ExitStatus, IsTwoForBadInputAndNothingIsWritten)
+{
+    const TemporaryFolder here;
+    write_file(here.path() / "a.toml", "title = \"a\"\n[left]\nmateriel = 3\n");
+    const Ended ended = program({"check", "a.toml"}, {here.path(), {}, {}});
+    EXPECT_EQ(ended.status, 2);
+    EXPECT_TRUE(ended.out.empty()) << ended.out;
+    EXPECT_NE(ended.err.find("a.toml:3:"), std::string::npos) << ended.err;
+    EXPECT_NE(ended.err.find("Fix: "), std::string::npos) << ended.err;
+    EXPECT_FALSE(fs::exists(here.path() / "a-result"));
+}
+
+TEST(ExitStatus, IsTwoForAFileThatIsNotThere)
+{
+    const TemporaryFolder here;
+    const Ended ended = program({"check", "nowhere.toml"}, {here.path(), {}, {}});
+    EXPECT_EQ(ended.status, 2);
+    EXPECT_NE(ended.err.find("nowhere.toml"), std::string::npos) << ended.err;
+}
+
+TEST(ExitStatus, IsTwoForAnUnknownWordOnTheCommandLine)
+{
+    EXPECT_EQ(program({"chekc", "a.toml"}).status, 2);
+    EXPECT_EQ(program({"check"}).status, 2);
+    EXPECT_EQ(program({}).status, 2);
+    EXPECT_EQ(program({"check", "a.toml", "--accuracy", "0"}).status, 2);
+    EXPECT_EQ(program({"soak", "--cases", "-1"}).status, 2);
+}
+
+TEST(ExitStatus, IsThreeWhenTheResultCannotBeWritten)
+{
+    const TemporaryFolder here;
+    write_file(here.path() / "a.toml", passing);
+    const Ended ended = program({"check", "a.toml", "--out", "/proc/splicewright-result"}, {here.path(), {}, {}});
+    EXPECT_EQ(ended.status, 3);
+    EXPECT_NE(ended.err.find("/proc/splicewright-result"), std::string::npos) << ended.err;
+    EXPECT_NE(ended.err.find("--out"), std::string::npos) << ended.err;
+}
+
+TEST(ExitStatus, IsZeroForHelpAndVersion)
+{
+    EXPECT_EQ(program({"--help"}).status, 0);
+    const Ended ended = program({"--version"});
+    EXPECT_EQ(ended.status, 0);
+    EXPECT_FALSE(ended.out.empty());
+}
+
+TEST(Output, TheVerdictIsOnStandardOutputAndProgressIsNot)
+{
+    const TemporaryFolder here;
+    write_file(here.path() / "a.toml", passing);
+    const Ended ended = program({"check", "a.toml"}, {here.path(), {}, {}});
+    EXPECT_EQ(ended.out, file_bytes(here.path() / "a-result" / "verdict.txt"));
+    EXPECT_NE(ended.err.find("Meshing"), std::string::npos) << ended.err;
+    EXPECT_EQ(ended.out.find("Meshing"), std::string::npos);
+}
+
+TEST(Output, APipeGetsNoEscapeCodes)
+{
+    const TemporaryFolder here;
+    write_file(here.path() / "a.toml", passing);
+    const Ended ended = program({"check", "a.toml"}, {here.path(), {{"TERM", "xterm-256color"}}, {}});
+    EXPECT_FALSE(has_escape_codes(ended.out));
+    EXPECT_FALSE(has_escape_codes(ended.err));
+}
+
+TEST(Output, ATerminalGetsEmphasisUnlessNoColorIsSet)
+{
+    const TemporaryFolder here;
+    write_file(here.path() / "a.toml", failing);
+    EXPECT_TRUE(has_escape_codes(shown_on_terminal({"check", "a.toml"}, {here.path(), {{"NO_COLOR", ""}}, {}})));
+    const std::string plain = shown_on_terminal({"check", "a.toml"}, {here.path(), {{"NO_COLOR", "1"}}, {}});
+    EXPECT_FALSE(has_escape_codes(plain));
+    EXPECT_NE(plain.find("overloaded"), std::string::npos) << plain;
+}
+
+TEST(Output, JsonIsThatOfTheResultFolder)
+{
+    const TemporaryFolder here;
+    write_file(here.path() / "a.toml", passing);
+    const Ended ended = program({"check", "a.toml", "--json"}, {here.path(), {}, {}});
+    EXPECT_EQ(ended.status, 0);
+    EXPECT_TRUE(nlohmann::json::accept(ended.out));
+    EXPECT_EQ(ended.out, file_bytes(here.path() / "a-result" / "result.json"));
+}
+
+}  // namespace
+}  // namespace splicewright
