@@ -62,6 +62,8 @@ std::vector<Scenario> lost_welds(const Case& asked)
     return {hidden, left, right};
 }
 
+Accuracy for_information(const Accuracy& accuracy) { return {3 * accuracy.target_pct, accuracy.most_nodes}; }
+
 Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& accuracy)
 {
     Judgement result;

@@ -16,6 +16,9 @@ Scenario sound_splice();
 // What is asked of every splice with a sleeve: the hidden weld lost, and each sleeve weld lost. Empty without one.
 std::vector<Scenario> lost_welds(const Case& asked);
 
+// What a scenario outside the verdict is solved to: three times the error asked for.
+Accuracy for_information(const Accuracy& accuracy);
+
 // Meshes, solves and judges one scenario.
 // An open slit whose gap the peak load would close is taken as snug instead, and a note says so.
 // Toes that the case makes other than the reference radius of the notch method are solved a second time with it.

@@ -13,6 +13,7 @@
 #include <array>
 #include <cerrno>
 #include <chrono>
+#include <cmath>
 #include <cstring>
 #include <exception>
 #include <fstream>
@@ -31,7 +32,8 @@ using Json = nlohmann::json;
 using Clock = std::chrono::steady_clock;
 
 constexpr const char* answer_mark = "\nsoak-answer ";  // after whatever a sanitizer or a library had to say
-constexpr std::size_t longest_complaint = 4000;        // of what a child said before it died
+constexpr double clock_per_computing = 6;
+constexpr std::size_t longest_complaint = 4000;  // of what a child said before it died
 
 std::string as_text(const SoakResult& result)
 {
@@ -52,12 +54,15 @@ void write_all(int to, const std::string& text)
     }
 }
 
-[[noreturn]] void be_child(int answer_to, const std::string& name, const std::string& text, double accuracy_pct)
+[[noreturn]] void be_child(int answer_to, const std::string& name, const std::string& text, const SoakPlan& plan)
 {
     const rlimit no_core{0, 0};
     ::setrlimit(RLIMIT_CORE, &no_core);
+    const auto seconds = static_cast<rlim_t>(std::ceil(plan.seconds_allowed));
+    const rlimit computing{seconds, seconds + 1};
+    ::setrlimit(RLIMIT_CPU, &computing);
     ::dup2(answer_to, STDERR_FILENO);
-    write_all(answer_to, answer_mark + as_text(soaked(name, text, accuracy_pct)));
+    write_all(answer_to, answer_mark + as_text(soaked(name, text, plan.accuracy_pct)));
     ::_exit(0);
 }
 
@@ -105,8 +110,9 @@ SoakResult result_of(const std::string& name, const ChildEnd& end, double second
     const Json answer = mark == std::string::npos
                             ? Json()
                             : Json::parse(end.said.substr(mark + std::strlen(answer_mark)), nullptr, false);
-    if (end.timed_out) result.faults.push_back(fmt::format("no answer within {:g} s", seconds_allowed));
-    if (WIFSIGNALED(end.status) && !end.timed_out)
+    const bool is_late = end.timed_out || (WIFSIGNALED(end.status) && WTERMSIG(end.status) == SIGXCPU);
+    if (is_late) result.faults.push_back(fmt::format("no answer within {:g} s of computing", seconds_allowed));
+    if (WIFSIGNALED(end.status) && !is_late)
         result.faults.push_back(fmt::format("died of signal {}", WTERMSIG(end.status)));
     if (WIFEXITED(end.status) && WEXITSTATUS(end.status) != 0)
         result.faults.push_back(fmt::format("ended with status {}", WEXITSTATUS(end.status)));
@@ -133,10 +139,10 @@ SoakResult soaked_in_child(const std::string& name, const std::string& text, con
     if (child == 0)
     {
         ::close(ends[0]);
-        be_child(ends[1], name, text, plan.accuracy_pct);
+        be_child(ends[1], name, text, plan);
     }
     ::close(ends[1]);
-    const ChildEnd end = ended(child, ends[0], plan.seconds_allowed);
+    const ChildEnd end = ended(child, ends[0], clock_per_computing * plan.seconds_allowed);
     ::close(ends[0]);
     SoakResult result = result_of(name, end, plan.seconds_allowed);
     if (result.seconds == 0) result.seconds = std::chrono::duration<double>(Clock::now() - start).count();

@@ -15,7 +15,7 @@ struct SoakPlan
     std::uint64_t first_seed = 1;  // of the first text; the next ones count on
     int n_cases = 300, n_mutations = 300;
     double accuracy_pct = 1;
-    double seconds_allowed = 120;                            // for each text
+    double seconds_allowed = 120;  // of computing for each text; by the clock six times that, for a busy machine
     std::filesystem::path failure_folder = "soak-failures";  // made when something fails
 };
 
@@ -33,7 +33,7 @@ struct SoakResult
     SoakOutcome outcome = SoakOutcome::failed;
     std::vector<std::string> faults;  // why it failed
     std::vector<std::string> missed;  // "root.left, snug": sites not known to the asked accuracy
-    double seconds = 0;
+    double seconds = 0;               // of computing
 };
 
 // Checks one text, in this process. A random case must run; a damaged one may be refused with clear problems.

@@ -59,7 +59,7 @@ Command soak_command(CLI::App& program)
     words->add_option("--accuracy", plan->accuracy_pct, "Wanted error of every stress, percent")
         ->check(CLI::Range(0.05, 20.0))
         ->capture_default_str();
-    words->add_option("--seconds", plan->seconds_allowed, "Time allowed for each text")
+    words->add_option("--seconds", plan->seconds_allowed, "Time of computing allowed for each text")
         ->check(CLI::Range(0.1, 86400.0))
         ->capture_default_str();
     words->add_option("--failures", plan->failure_folder, "Folder for the texts that fail")->capture_default_str();

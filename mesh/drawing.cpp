@@ -81,6 +81,12 @@ void Drawing::region(std::string name, std::vector<int> curves)
     out_.regions.push_back({std::move(name), std::move(curves)});
 }
 
+void Drawing::tip(OutlinePoint where, std::string name, OutlinePoint forward)
+{
+    const int at = point(where);
+    out_.tips.push_back({at, std::move(name), forward});
+}
+
 void Drawing::absent(std::string text) { out_.absent_sites.push_back(std::move(text)); }
 
 Outline Drawing::take() { return std::move(out_); }

@@ -19,6 +19,7 @@ public:
     void unfuse(const std::vector<int>& curves);
     void region(std::string name, std::vector<int> curves);
     void absent(std::string text);
+    void tip(OutlinePoint where, std::string name, OutlinePoint forward);
     [[nodiscard]] Outline take();
 
 private:

@@ -148,6 +148,36 @@ void add_middles(Mesh& mesh, const SplitCorners& split, const Outline& outline, 
     for (std::size_t i = 0; i < middles.size(); ++i) mesh.node.col(n_corners + static_cast<Eigen::Index>(i)) = middles[i];
 }
 
+// Corner nodes on crack tips.
+std::set<int> tip_nodes(const Mesh& mesh, const SplitCorners& split, const Outline& outline)
+{
+    constexpr double same_place_mm = 1e-9;
+    std::set<int> nodes;
+    for (const OutlineTip& tip : outline.tips)
+    {
+        const OutlinePoint p = outline.points[at(tip.point)];
+        for (int i = 0; i < static_cast<int>(split.origin.size()); ++i)
+            if ((mesh.node.col(i) - Eigen::Vector2d(p.z, p.r)).norm() < same_place_mm) nodes.insert(i);
+    }
+    return nodes;
+}
+
+// Middles of the edges that end at a crack tip move to a quarter of the edge: displacement then grows with the square
+// root of the distance along every ray from the tip. Source: [Barsoum1976]; triangle with straight edges:
+// [FreeseTracey1976].
+void move_to_quarter_points(Mesh& mesh, const std::set<int>& tips)
+{
+    if (tips.empty()) return;
+    for (int t = 0; t < mesh.n_triangles(); ++t)
+        for (int e = 0; e < 3; ++e)
+        {
+            const int a = mesh.triangle(e, t), b = mesh.triangle((e + 1) % 3, t);
+            if (tips.contains(a) == tips.contains(b)) continue;
+            const int tip = tips.contains(a) ? a : b, far = tips.contains(a) ? b : a;
+            mesh.node.col(mesh.triangle(3 + e, t)) = 0.75 * mesh.node.col(tip) + 0.25 * mesh.node.col(far);
+        }
+}
+
 void add_curves(Mesh& mesh, const SplitCorners& split, const Outline& outline, const CurveOfEdge& curve_of_flat_edge)
 {
     for (int t = 0; t < mesh.n_triangles(); ++t)
@@ -224,7 +254,8 @@ void add_pairs(Mesh& mesh, const SplitCorners& split, const Outline& outline, co
     for (FacePair& pair : mesh.pair) pair.normal.normalize();
 }
 
-void measure_quality(Mesh& mesh)
+// At a crack tip the Jacobian of quarter-point triangles vanishes by design: those corners do not count.
+void measure_quality(Mesh& mesh, const std::set<int>& tips)
 {
     mesh.smallest_angle_deg = 180;
     mesh.smallest_jacobian_ratio = 1;
@@ -240,8 +271,10 @@ void measure_quality(Mesh& mesh)
         }
         const TriangleNodes nodes = mesh.node(Eigen::all, mesh.triangle.col(t));
         double low = std::numeric_limits<double>::infinity(), high = 0;
-        for (const auto& point : jacobian_sample_points)
+        for (std::size_t i = 0; i < jacobian_sample_points.size(); ++i)
         {
+            if (tips.contains(mesh.triangle(static_cast<int>(i), t))) continue;
+            const auto& point = jacobian_sample_points[i];
             const double jacobian = (nodes * shape_gradients(point)).determinant();
             low = std::min(low, jacobian);
             high = std::max(high, jacobian);
@@ -271,9 +304,11 @@ Mesh finished_mesh(const Outline& outline, const FlatMesh& flat)
     for (std::size_t t = 0; t < split.triangle.size(); ++t)
         for (int c = 0; c < 3; ++c) mesh.triangle(c, static_cast<Eigen::Index>(t)) = split.triangle[t][at(c)];
     add_middles(mesh, split, outline, curve_of_flat_edge);
+    const std::set<int> tips = tip_nodes(mesh, split, outline);
+    move_to_quarter_points(mesh, tips);
     add_curves(mesh, split, outline, curve_of_flat_edge);
     add_pairs(mesh, split, outline, flat, curve_of_flat_edge);
-    measure_quality(mesh);
+    measure_quality(mesh, tips);
     if (mesh.smallest_jacobian_ratio <= 0)
         throw CannotCompute({"", 0, 0, "mesh", "", "a curved element folds over itself",
                              "please report this case file; a valid case should always mesh"});

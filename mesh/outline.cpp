@@ -35,7 +35,7 @@ struct Half
     Side side;
     double bar_radius, blend_half, butt_zone;
     double reach, outer_radius, end_radius, taper;  // of the sleeve
-    double leg_on_bar, leg_on_sleeve, toe_radius;
+    double leg_on_bar, leg_on_sleeve, toe_radius, root_radius;
     bool weld_fused;
 };
 
@@ -45,6 +45,12 @@ double reach_of_sleeve(const Sleeve& sleeve, Side side)
     return sleeve.length.value() / 2 + shift;
 }
 
+// Radius of the circle around the end of an unfused face, mm; 0: the end is sharp.
+double root_radius(const Scenario& scenario)
+{
+    return scenario.root_shape == RootShape::sharp ? 0 : reference_notch_radius.value();
+}
+
 Half half_of(const Case& asked, const Scenario& scenario, Side side)
 {
     Half half{};
@@ -52,6 +58,7 @@ Half half_of(const Case& asked, const Scenario& scenario, Side side)
     half.bar_radius = asked.bar[index(side)]->sections.front().diameter.value() / 2;
     half.blend_half = asked.joint->blend.value() / 2;
     half.butt_zone = std::max(half.blend_half, least_butt_zone_mm);
+    half.root_radius = root_radius(scenario);
     if (!asked.sleeve) return half;
     const Sleeve& sleeve = *asked.sleeve;
     half.reach = reach_of_sleeve(sleeve, side);
@@ -72,7 +79,7 @@ JointPlane draw_joint_plane(Drawing& drawing, const Case& asked, const Scenario&
     const double left = asked.bar[0]->sections.front().diameter.value() / 2;
     const double right = asked.bar[1]->sections.front().diameter.value() / 2;
     plane.surface = (left + right) / 2;
-    const double rho = reference_notch_radius.value();
+    const double rho = root_radius(scenario);
     Path core(drawing, Side::right, 0, plane.inner);
     if (!scenario.butt_fused)
     {
@@ -89,6 +96,7 @@ JointPlane draw_joint_plane(Drawing& drawing, const Case& asked, const Scenario&
         Path ring(drawing, Side::right, 0, plane.land + rho);
         ring.line_to(0, plane.surface, "butt");
         plane.butt = ring.curves();
+        if (rho == 0) drawing.tip({0, plane.land}, "land-edge", {0, 1});
     }
     else
     {
@@ -105,10 +113,9 @@ JointPlane draw_joint_plane(Drawing& drawing, const Case& asked, const Scenario&
 }
 
 // Half of the circle around the land's edge, on one side; empty without a land notch.
-std::vector<int> draw_land_notch(Drawing& drawing, const JointPlane& plane, Side side)
+std::vector<int> draw_land_notch(Drawing& drawing, const JointPlane& plane, Side side, double rho)
 {
-    if (plane.land == 0) return {};
-    const double rho = reference_notch_radius.value();
+    if (plane.land == 0 || rho == 0) return {};
     Path notch(drawing, side, 0, plane.land - rho);
     notch.arc_to(0, plane.land, rho, plane.land, "land-edge", rho);
     notch.arc_to(0, plane.land, 0, plane.land + rho, "land-edge", rho);
@@ -251,7 +258,7 @@ void draw_behind_weld(Path& path, const Half& half, const WeldTop& top, OutlineP
 SleeveEnd draw_welded_end(Drawing& drawing, const Half& half)
 {
     const std::string side = name_of(half.side);
-    const double rho = reference_notch_radius.value(), root = half.reach, surface = half.bar_radius;
+    const double rho = half.root_radius, root = half.reach, surface = half.bar_radius;
     const double face = std::hypot(half.leg_on_bar, half.leg_on_sleeve);
     const OutlinePoint up_face{-half.leg_on_bar / face, half.leg_on_sleeve / face};
     const ToeFillet bar_toe = toe_fillet({root + half.leg_on_bar, surface}, {-1, 0}, up_face, half.toe_radius);
@@ -260,8 +267,14 @@ SleeveEnd draw_welded_end(Drawing& drawing, const Half& half)
     Path slit(drawing, half.side, half.butt_zone, surface);
     slit.line_to(root - rho, surface, "slit." + side);
     Path lower_notch(drawing, half.side, root - rho, surface);
-    lower_notch.arc_to(root, surface, root, surface - rho, "root." + side, rho);
-    lower_notch.arc_to(root, surface, root + rho, surface, "root." + side, rho);
+    if (rho > 0)
+    {
+        lower_notch.arc_to(root, surface, root, surface - rho, "root." + side, rho);
+        lower_notch.arc_to(root, surface, root + rho, surface, "root." + side, rho);
+    }
+    else
+        drawing.tip({half.side == Side::right ? root : -root, surface}, "root." + side,
+                    {half.side == Side::right ? 1.0 : -1.0, 0});
     Path bar_fusion(drawing, half.side, root + rho, surface);
     bar_fusion.line_to(bar_toe.middle.z, bar_toe.middle.r, "fusion bar." + side);
     Path bar_arc(drawing, half.side, bar_toe.middle.z, bar_toe.middle.r);
@@ -278,9 +291,9 @@ SleeveEnd draw_welded_end(Drawing& drawing, const Half& half)
     Path sleeve_fusion(drawing, half.side, top.middle.z, top.middle.r);
     sleeve_fusion.line_to(root, surface + rho, "fusion sleeve." + side);
     Path weld_notch(drawing, half.side, root, surface + rho);
-    weld_notch.arc_to(root, surface, root + rho, surface, "root." + side, rho);
+    if (rho > 0) weld_notch.arc_to(root, surface, root + rho, surface, "root." + side, rho);
     Path sleeve_notch(drawing, half.side, root, surface + rho);
-    sleeve_notch.arc_to(root, surface, root - rho, surface, "root." + side, rho);
+    if (rho > 0) sleeve_notch.arc_to(root, surface, root - rho, surface, "root." + side, rho);
     Path outside(drawing, half.side, top.middle.z, top.middle.r);
     draw_behind_weld(outside, half, top, up_face);
 
@@ -324,7 +337,7 @@ void draw_half(Drawing& drawing, const Case& asked, const Scenario& scenario, Si
     Path surface(drawing, side, end.bar_toe.z, end.bar_toe.r);
     draw_bar_surface(surface, bar, name);
     drawing.region("bar." + name,
-                   joined({plane.core, draw_land_notch(drawing, plane, side), plane.butt, butt.curves(), end.bar_side,
+                   joined({plane.core, draw_land_notch(drawing, plane, side, half.root_radius), plane.butt, butt.curves(), end.bar_side,
                            surface.curves(), draw_end_and_axis(drawing, bar, side)}));
 }
 

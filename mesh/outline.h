@@ -47,12 +47,28 @@ struct OutlineRegion
     std::vector<int> curves; // boundary, each curve once, in any order and direction
 };
 
+// Sharp end of an unfused face: a crack front, meshed for its singular stress.
+struct OutlineTip
+{
+    int point = 0;         // index into Outline::points
+    std::string name;      // "land-edge", "root.left", "root.right"
+    OutlinePoint forward;  // unit, the direction in which the crack would grow
+};
+
 struct Outline
 {
     std::vector<OutlinePoint> points;
     std::vector<OutlineCurve> curves;
     std::vector<OutlineRegion> regions;
     std::vector<std::string> absent_sites;  // "sleeve-toe.left: the weld leg reaches the sleeve's outer corner"
+    std::vector<OutlineTip> tips = {};      // only with RootShape::sharp
+};
+
+// How the ends of the slit and of the land are drawn.
+enum class RootShape
+{
+    keyhole,  // with the circle of the notch stress method
+    sharp,    // as they are: crack fronts
 };
 
 // What is taken as sound, and how sharp the notches are.
@@ -62,6 +78,7 @@ struct Scenario
     bool butt_fused = true;
     bool sleeve_weld_fused[2] = {true, true};     // [left, right]
     std::optional<Millimetre> toe_radius;         // absent: as the case states
+    RootShape root_shape = RootShape::keyhole;
 };
 
 // Radius of the fictitious notch at roots and at the land edge.

@@ -6,6 +6,8 @@
 #include <limits>
 #include <numbers>
 
+#include "mesh/crack_outline.h"
+
 namespace splicewright
 {
 namespace
@@ -23,6 +25,12 @@ bool faces_arc(OutlinePoint where, OutlinePoint centre, OutlinePoint start, Outl
     return from * turn >= 0 && to * turn >= 0;
 }
 
+// The stress of these notches peaks close to where the curvature of the surface jumps.
+bool leaves_plain_surface(const std::string& curve)
+{
+    return curve.starts_with("shoulder.") || curve.starts_with("bar-toe.") || curve.starts_with("sleeve-toe.");
+}
+
 }  // namespace
 
 SizeField::SizeField(const Outline& outline, const MeshSize& size) : growth_(size.growth)
@@ -36,7 +44,12 @@ SizeField::SizeField(const Outline& outline, const MeshSize& size) : growth_(siz
         const double factor = finer == size.finer.end() ? 1.0 : finer->second;
         const double edge = std::numbers::pi / 2 * curve.notch_radius / (size.elements_per_quarter_turn * factor);
         arcs_.push_back({*curve.centre, start, end, distance_between(*curve.centre, start), edge});
+        if (!leaves_plain_surface(curve.name)) continue;
+        for (const OutlinePoint& place : {start, end}) spots_.push_back({place, edge * size.tangent_factor});
     }
+    for (const OutlineTip& tip : outline.tips)
+        spots_.push_back({outline.points[static_cast<std::size_t>(tip.point)],
+                          tip_reach(outline, tip) / size.elements_per_tip_reach});
     for (const OutlineRegion& region : outline.regions)
     {
         constexpr double infinity = std::numeric_limits<double>::infinity();
@@ -66,6 +79,7 @@ double SizeField::at(OutlinePoint where) const
                                 : std::min(distance_between(where, arc.start), distance_between(where, arc.end));
         edge = std::min(edge, arc.size + growth_ * away);
     }
+    for (const Spot& spot : spots_) edge = std::min(edge, spot.size + growth_ * distance_between(where, spot.place));
     for (const Wall& wall : walls_)
     {
         const double outside_z = std::max({wall.z_low - where.z, where.z - wall.z_high, 0.0});

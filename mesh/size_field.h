@@ -14,8 +14,10 @@ namespace splicewright
 struct MeshSize
 {
     double elements_per_quarter_turn = 8;  // of a notch arc
-    double growth = 0.25;                  // element size gained per mm of distance from a notch
-    double sections_per_wall = 3;          // elements across the thinnest wall nearby
+    double tangent_factor = 0.4;           // element size where a notch arc leaves the plain surface, over that on the arc
+    double growth = 0.4;                  // element size gained per mm of distance from a notch
+    double sections_per_wall = 2;          // elements across the thinnest wall nearby
+    double elements_per_tip_reach = 24;    // of a sharp crack tip, see tip_reach
     std::map<std::string, double> finer;   // by curve name: factor on elements_per_quarter_turn
 };
 
@@ -33,11 +35,17 @@ private:
         OutlinePoint centre, start, end;
         double radius = 0, size = 0;
     };
+    struct Spot  // end of a notch arc, or a crack tip
+    {
+        OutlinePoint place;
+        double size = 0;
+    };
     struct Wall  // a region's band of radii
     {
         double z_low = 0, z_high = 0, r_low = 0, r_high = 0, size = 0;
     };
     std::vector<Arc> arcs_;
+    std::vector<Spot> spots_;
     std::vector<Wall> walls_;
     double growth_ = 0;
 };

@@ -83,10 +83,16 @@ WeldCurves curves_of(const Case& asked, const std::string& site)
             "class of parent metal", "structural stress, class of parent metal", ""};
 }
 
+// Infinite where a single load is beyond the strength.
+std::string damage_words(double damage)
+{
+    return std::isfinite(damage) ? fmt::format("damage {:.2g}", damage) : "damage without bound: one load is beyond the strength";
+}
+
 std::string demand_words(const FatigueUtilisation& normal, const FatigueUtilisation& shear)
 {
-    return fmt::format("normal stress {:.3f} (damage {:.2g}), shear {:.3f} (damage {:.2g})", normal.utilisation,
-                       normal.damage, shear.utilisation, shear.damage);
+    return fmt::format("normal stress {:.3f} ({}), shear {:.3f} ({})", normal.utilisation, damage_words(normal.damage),
+                       shear.utilisation, damage_words(shear.damage));
 }
 
 void append(std::string& note, const std::string& more)
@@ -207,7 +213,7 @@ CheckRow shaft_row(const Case& asked, const SiteAnswer& site)
     row.utilisation = fatigue.value.utilisation * (1 + row.error_pct / 100);
     row.source += "; " + fatigue.source;
     row.provenance = weaker(row.provenance, fatigue.provenance);
-    append(row.note, fmt::format("endurance limit {:.0f} MPa, damage {:.2g}", endurance.value->limit.value(), fatigue.value.damage));
+    append(row.note, fmt::format("endurance limit {:.0f} MPa, {}", endurance.value->limit.value(), damage_words(fatigue.value.damage)));
     if (fatigue.value.low_cycle) append(row.note, "a load allows fewer than 1000 cycles: strength governs");
     return row;
 }

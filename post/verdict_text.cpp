@@ -10,6 +10,7 @@
 #include "cases/units.h"
 #include "post/site_loads.h"
 #include "post/version.h"
+#include "solver/unit_solution.h"
 
 namespace splicewright
 {
@@ -153,12 +154,18 @@ std::string handbook_line(const std::vector<HandbookRow>& rows)
     return wrapped(text, 2) + "\n";
 }
 
+// Rounded up to a power of ten, not below what every solution is held to: round-off differs from machine to machine.
+double round_off_bound(const Evidence& e)
+{
+    const double worst = std::max({e.residual, e.reaction_imbalance, e.section_imbalance});
+    return worst <= residual_allowed ? residual_allowed : std::pow(10, std::ceil(std::log10(worst)));
+}
+
 std::string evidence_line(const Evidence& e)
 {
-    return wrapped(fmt::format("Evidence: {} elements after {} meshes, every site within {:.2g} % ({:g} % asked), residual "
-                               "{:.0e}, loads balance to {:.0e}",
-                               e.elements, e.levels, e.worst_error_pct, e.accuracy_pct, e.residual,
-                               std::max(e.reaction_imbalance, e.section_imbalance)),
+    return wrapped(fmt::format("Evidence: {} elements after {} meshes, every site within {:.2g} % ({:g} % asked); residual "
+                               "and balance of the loads within {:.0e}",
+                               e.elements, e.levels, e.worst_error_pct, e.accuracy_pct, round_off_bound(e)),
                    2) +
            "\n";
 }
@@ -190,9 +197,10 @@ std::vector<std::string> default_lines(const Case& asked)
 
 std::string verdict_text(const Report& report, Emphasis emphasis)
 {
-    std::string text = fmt::format("{}\n{}\n{}\n{}\n{}\n", report.asked.title, headline(report, emphasis),
-                                   load_lines(report.asked), check_lines(report.sound.checks),
-                                   what_if_lines(report.what_if, emphasis));
+    std::string text = fmt::format("{}\n{}\n{}\n{}\n", report.asked.title, headline(report, emphasis),
+                                   load_lines(report.asked), check_lines(report.sound.checks));
+    const std::string what_if = what_if_lines(report.what_if, emphasis);
+    if (!what_if.empty()) text += what_if + "\n";
     text += against_lines(report) + stiffness_line(report) + handbook_line(report.handbook) +
             evidence_line(report.sound.answer.evidence);
     text += paragraph("Not there", report.sound.answer.absent_sites);

@@ -3,8 +3,8 @@
 
 #include <algorithm>
 #include <cmath>
-#include <map>
 #include <numbers>
+#include <set>
 
 #include "cases/problem.h"
 #include "solver/meridian_level.h"
@@ -16,11 +16,14 @@ namespace
 
 constexpr double refinement = 1.5;        // of the element size at a site from one mesh to the next
 constexpr int most_levels = 6;
+constexpr double bar_over_change = 1.5;   // error bar over the change between two meshes, judgement from the study in docs
+constexpr double least_bar_pct = 0.12;    // with 12 elements on a quarter turn, falling with their square: two meshes
+                                          // that agree by chance still differ from the truth
 constexpr double negligible_share = 0.05; // of the bar's nominal stress: below it a site need not reach the accuracy
 
 // Elements on a quarter turn of the first mesh: stress on a notch surface falls about with the third power of the
-// element size (tests/convergence), 6 suffice for about 1 %.
-double first_elements(double target_pct) { return std::clamp(6 * std::cbrt(1 / target_pct), 4.0, 14.0); }
+// element size (tests/solver), 8 suffice for about 0.5 %.
+double first_elements(double target_pct) { return std::clamp(8 / std::cbrt(target_pct), 5.0, 16.0); }
 
 // Surface stress of the thinnest bar per unit load, the scale against which a site counts as loaded.
 struct Nominal
@@ -39,18 +42,25 @@ Nominal nominal_of(const Case& asked)
             4 / (pi * thinnest * thinnest)};
 }
 
-struct SiteError
+// What an error is made of besides the change: the bar kept from an earlier mesh where the site was not refined,
+// and the least bar, relative.
+struct BarFloor
 {
-    double relative = 0;  // of the worst load that matters, 1 = 100 %
+    bool refined = true;
+    double least = 0;
 };
 
-void set_error(Measured& now, double before, double kept) { now.error = std::max(std::abs(now.value - before), kept); }
-
-void set_errors(UnitPeak& now, const UnitPeak& before, bool refined)
+void set_error(Measured& now, const Measured& before, const BarFloor& floor)
 {
-    set_error(now.von_mises, before.von_mises.value, refined ? 0 : before.von_mises.error);
-    set_error(now.principal, before.principal.value, refined ? 0 : before.principal.error);
-    set_error(now.shear, before.shear.value, refined ? 0 : before.shear.error);
+    now.error = std::max({bar_over_change * std::abs(now.value - before.value), floor.least * std::abs(now.value),
+                          floor.refined ? 0.0 : before.error});
+}
+
+void set_errors(UnitPeak& now, const UnitPeak& before, const BarFloor& floor)
+{
+    set_error(now.von_mises, before.von_mises, floor);
+    set_error(now.principal, before.principal, floor);
+    set_error(now.shear, before.shear, floor);
 }
 
 double relative_error(const UnitPeak& peak, double nominal)
@@ -82,6 +92,25 @@ void set_weld_errors(Level& now, const Level& before)
     }
 }
 
+// Curve names that carry a site; empty when the site has no notch of its own.
+std::vector<std::string> notch_curves(const std::string& site)
+{
+    if (site == "butt-surface") return {"butt-surface.left", "butt-surface.right"};
+    if (site == "sleeve-mid" || site.starts_with("bar.")) return {};
+    return {site};
+}
+
+// Least relative error bar of a site; none on plain bars, where the elements are exact.
+double least_bar(const MeshSize& size, const std::string& site)
+{
+    if (site.starts_with("bar.")) return 0;
+    double elements = size.elements_per_quarter_turn;
+    for (const std::string& curve : notch_curves(site))
+        if (const auto finer = size.finer.find(curve); finer != size.finer.end())
+            elements = std::max(elements, size.elements_per_quarter_turn * finer->second);
+    return least_bar_pct / 100 * (12 / elements) * (12 / elements);
+}
+
 // Errors of `now` from its change against the mesh before; returns the largest relative error and, by site id,
 // which sites still miss the target.
 struct Comparison
@@ -90,8 +119,8 @@ struct Comparison
     std::vector<std::string> missed;
 };
 
-Comparison compare(Level& now, const Level& before, const Nominal& nominal, double target,
-                   const std::map<std::string, double>& refined_sites)
+Comparison compare(Level& now, const Level& before, const Nominal& nominal, double target, const MeshSize& size,
+                   const std::set<std::string>& refined_sites)
 {
     Comparison result;
     for (SiteAnswer& site : now.sites)
@@ -99,10 +128,10 @@ Comparison compare(Level& now, const Level& before, const Nominal& nominal, doub
         const auto old = std::find_if(before.sites.begin(), before.sites.end(),
                                       [&](const SiteAnswer& candidate) { return candidate.id == site.id; });
         EXPECTS(old != before.sites.end());
-        const bool refined = refined_sites.empty() || refined_sites.contains(site.id);
-        set_errors(site.torsion, old->torsion, refined);
-        set_errors(site.bending, old->bending, refined);
-        set_errors(site.axial, old->axial, refined);
+        const BarFloor floor{refined_sites.empty() || refined_sites.contains(site.id), least_bar(size, site.id)};
+        set_errors(site.torsion, old->torsion, floor);
+        set_errors(site.bending, old->bending, floor);
+        set_errors(site.axial, old->axial, floor);
         const double error = relative_error(site, nominal);
         result.worst = std::max(result.worst, error);
         if (error > target) result.missed.push_back(site.id);
@@ -111,14 +140,6 @@ Comparison compare(Level& now, const Level& before, const Nominal& nominal, doub
     for (const auto share : {&SleeveShare::torsion, &SleeveShare::bending, &SleeveShare::axial})
         (now.share.*share).error = std::abs((now.share.*share).value - (before.share.*share).value);
     return result;
-}
-
-// Curve names that carry a site; empty when the site has no notch of its own.
-std::vector<std::string> notch_curves(const std::string& site)
-{
-    if (site == "butt-surface") return {"butt-surface.left", "butt-surface.right"};
-    if (site == "sleeve-mid" || site.starts_with("bar.")) return {};
-    return {site};
 }
 
 void refine(MeshSize& size, const std::vector<std::string>& sites)
@@ -179,18 +200,17 @@ MeridianAnswer meridian_answer(const Case& asked, const Scenario& scenario, cons
     size.elements_per_quarter_turn *= refinement;
     size.sections_per_wall *= refinement;
     Level now = solved_level(asked, scenario, shape, size);
-    Comparison comparison = compare(now, before, nominal, target, {});
+    Comparison comparison = compare(now, before, nominal, target, size, {});
     double mesh = before.mesh_seconds + now.mesh_seconds, solve = before.solve_seconds + now.solve_seconds,
            recover = before.recover_seconds + now.recover_seconds;
     int levels = 2;
     while (!comparison.missed.empty() && levels < most_levels && now.mesh.n_nodes() < accuracy.most_nodes)
     {
         refine(size, comparison.missed);
-        std::map<std::string, double> refined;
-        for (const std::string& site : comparison.missed) refined[site] = 1;
+        const std::set<std::string> refined(comparison.missed.begin(), comparison.missed.end());
         before = std::move(now);
         now = solved_level(asked, scenario, shape, size);
-        comparison = compare(now, before, nominal, target, refined);
+        comparison = compare(now, before, nominal, target, size, refined);
         mesh += now.mesh_seconds, solve += now.solve_seconds, recover += now.recover_seconds;
         ++levels;
     }

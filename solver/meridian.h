@@ -91,7 +91,8 @@ struct Accuracy
 };
 
 // Meshes, solves and refines until two successive meshes agree within the accuracy at every site.
-// The error of a number is its change from one mesh to the next finer one.
+// The error bar of a number is 1.5 times its change from one mesh to the next finer one, and not less than what
+// meshes that agree by chance would hide.
 // Throws CannotCompute when no mesh or no balanced solution is found.
 MeridianAnswer meridian_answer(const Case& asked, const Scenario& scenario, const Accuracy& accuracy);
 

@@ -84,7 +84,7 @@ struct Study
 // Theory for quadratic elements on a smooth solution: displacement 3, energy 4, stress 2, recovered stress at least 2
 // over the volume. The allowances of 0.15 and of 0.3 on the squared norm are what the coarsest mesh, not yet
 // asymptotic, takes off the slope. Source: [Hughes2000] section 4.1 and appendix 4.I.
-void expect_orders(const Study& study, const Errors& finest_allowed)
+void expect_orders(const Study& study, double distance)
 {
     const double displacement = sample::observed_order(study.size, study.displacement);
     const double energy = sample::observed_order(study.size, study.energy);
@@ -100,17 +100,20 @@ void expect_orders(const Study& study, const Errors& finest_allowed)
     EXPECT_GT(energy, 4 - 0.3);
     EXPECT_GT(stress, 2 - 0.15);
     EXPECT_GT(recovered, 2 - 0.15);
-    EXPECT_LT(study.displacement.back(), finest_allowed.displacement);
-    EXPECT_LT(study.energy.back(), finest_allowed.energy);
-    EXPECT_LT(study.stress.back(), finest_allowed.stress);
-    EXPECT_LT(study.recovered.back(), finest_allowed.recovered);
+    // Relative errors over the volume stay below (h/distance)^order, the remainder of the Taylor series of 1/R at the
+    // place next to its singular point: the norm over the whole body is less than that at its worst place.
+    const double step = study.size.back() / distance;
+    EXPECT_LT(study.displacement.back(), std::pow(step, 3));
+    EXPECT_LT(study.energy.back(), std::pow(step, 4));
+    EXPECT_LT(study.stress.back(), std::pow(step, 2));
+    EXPECT_LT(study.recovered.back(), std::pow(step, 2));
 }
 
 // A bar of radius 10 and length 20 mm, the singular point 8 mm beyond its end.
 Study bar_study(LoadKind kind, const Field& field)
 {
     Study study;
-    for (const int n : {3, 6, 12, 24})
+    for (const int n : {4, 8, 16, 32})
         study.add(10.0 / n,
                   errors_of(sample::distorted(sample::grid(0, 10, 20, n), 0.12, sample::Edges::straight), kind, field));
     return study;
@@ -120,42 +123,40 @@ Study bar_study(LoadKind kind, const Field& field)
 Study ring_study(LoadKind kind, const Field& field)
 {
     Study study;
-    for (const int n : {2, 4, 8, 16}) study.add(10.0 / n, errors_of(sample::half_ring(5, 15, n), kind, field));
+    for (const int n : {4, 8, 16, 32}) study.add(10.0 / n, errors_of(sample::half_ring(5, 15, n), kind, field));
     return study;
 }
 
-// Allowed on the finest mesh: an interpolation error of C h^3, h/distance 24 x 0.8 to 1 in the bar and 8 to 1 in the
-// ring, with C of order one: 1e-4 and 2e-3 for the displacement, the others from it by one power of h.
-constexpr Errors bar_allowed{3e-5, 2e-5, 4e-3, 4e-3}, ring_allowed{3e-4, 1e-4, 1e-2, 1e-2};
+constexpr double bar_distance = 8, ring_distance = 5;  // mm, from the singular point to the nearest metal
 
 TEST(Convergence, OfTorsionInABarIsThatOfQuadraticElements)
 {
-    expect_orders(bar_study(LoadKind::torsion, sample::point_couple(-8)), bar_allowed);
+    expect_orders(bar_study(LoadKind::torsion, sample::point_couple(-8)), bar_distance);
 }
 
 TEST(Convergence, OfTensionInABarIsThatOfQuadraticElements)
 {
-    expect_orders(bar_study(LoadKind::axial, sample::point_force_along(-8, 0.3)), bar_allowed);
+    expect_orders(bar_study(LoadKind::axial, sample::point_force_along(-8, 0.3)), bar_distance);
 }
 
 TEST(Convergence, OfBendingInABarIsThatOfQuadraticElements)
 {
-    expect_orders(bar_study(LoadKind::bending, sample::point_force_across(-8, 0.3)), bar_allowed);
+    expect_orders(bar_study(LoadKind::bending, sample::point_force_across(-8, 0.3)), bar_distance);
 }
 
 TEST(Convergence, OfTorsionOnCurvedElementsIsThatOfQuadraticElements)
 {
-    expect_orders(ring_study(LoadKind::torsion, sample::point_couple(0)), ring_allowed);
+    expect_orders(ring_study(LoadKind::torsion, sample::point_couple(0)), ring_distance);
 }
 
 TEST(Convergence, OfTensionOnCurvedElementsIsThatOfQuadraticElements)
 {
-    expect_orders(ring_study(LoadKind::axial, sample::point_force_along(0, 0.3)), ring_allowed);
+    expect_orders(ring_study(LoadKind::axial, sample::point_force_along(0, 0.3)), ring_distance);
 }
 
 TEST(Convergence, OfBendingOnCurvedElementsIsThatOfQuadraticElements)
 {
-    expect_orders(ring_study(LoadKind::bending, sample::point_force_across(0, 0.3)), ring_allowed);
+    expect_orders(ring_study(LoadKind::bending, sample::point_force_across(0, 0.3)), ring_distance);
 }
 
 // Largest error of the surface stress of a cavity over the largest exact value.
@@ -188,30 +189,32 @@ double surface_error(LoadKind kind, const Field& field, int n)
     return worst / largest;
 }
 
-// The strain at the two best points of an edge is of second order plus one, and the cubic through them loses nothing:
-// order 3, against 2 of the strain elsewhere. Source: [Barlow1976].
+// The derivative of a quadratic interpolant is of order 2. On meshes of equal triangles in one direction the derivative
+// along an edge gains one order at its two Gauss points, on others it does not: there the surface strain is of order 2
+// with a small constant. The largest error over a surface falls a little slower (a logarithm of the element size in
+// the theory of the maximum norm), hence 0.35. Source: [Barlow1976] for the points, [Hughes2000] for the order.
 void expect_surface_order(LoadKind kind, const Field& field)
 {
     std::vector<double> size, error;
-    for (const int n : {3, 6, 12, 24})
+    for (const int n : {6, 12, 24, 48})
     {
         size.push_back(10.0 / n);
         error.push_back(surface_error(kind, field, n));
-        std::printf("    %d elements per quarter turn: surface stress off by %.2e of its peak\n", n * 3 / 2,
-                    error.back());
+        std::printf("    %d elements per quarter turn: off by %.2e of the peak\n", n * 3 / 2, error.back());
     }
     const double order = sample::observed_order(size, error);
     std::printf("    order %.2f\n", order);
-    EXPECT_GT(order, 2.5);  // 3 in theory; the largest error over a surface scatters with the places that are looked at
-    EXPECT_LT(error.back(), 1e-3);
+    EXPECT_GT(order, 2 - 0.35);
+    EXPECT_LT(error.front(), 0.02);   // 9 elements per quarter turn, (h/a)^2 = 0.03 with h/a = pi/2/9
+    EXPECT_LT(error.back(), 0.0005);  // 75 elements, (h/a)^2 = 0.00044
 }
 
-TEST(SurfaceStressRecovery, OfATwistedCavityIsOfThirdOrder)
+TEST(SurfaceStressRecovery, OfATwistedCavityIsOfSecondOrder)
 {
     expect_surface_order(LoadKind::torsion, sample::twisted_cavity(5));
 }
 
-TEST(SurfaceStressRecovery, OfAPulledCavityIsOfThirdOrder)
+TEST(SurfaceStressRecovery, OfAPulledCavityIsOfSecondOrder)
 {
     const sample::PulledCavity cavity = sample::pulled_cavity(5, sample::plain_steel);
     ASSERT_LT(cavity.traction, 1e-8);  // difference quotients of step 1e-3
