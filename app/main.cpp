@@ -5,6 +5,7 @@
 
 #include "app/commands.h"
 #include "app/exit_status.h"
+#include "app/memory.h"
 #include "cases/problem.h"
 #include "post/version.h"
 
@@ -19,7 +20,7 @@ int run(int argc, char** argv)
     program.set_version_flag("--version", version());
     program.require_subcommand(1);
     program.footer("Exit status: 0 passes, 1 does not pass, 2 bad input, 3 could not be computed, 4 our own fault.");
-    const std::array commands{check_command(program), soak_command(program)};
+    const std::array commands{check_command(program), prove_command(program), soak_command(program)};
     try
     {
         program.parse(argc, argv);
@@ -39,6 +40,7 @@ int run(int argc, char** argv)
 int main(int argc, char** argv)
 {
     using namespace splicewright;
+    keep_freed_memory();
     try
     {
         return run(argc, argv);

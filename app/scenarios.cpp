@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 #include <utility>
 
@@ -27,16 +28,18 @@ SettledSlit settled_slit(const Case& asked, const MeridianAnswer& answer)
     const CombinedLoad load = peak_load(asked);
     const double closes =
         answer.closing_by_bending * std::abs(load.bending) + answer.closing_by_axial * std::abs(load.axial);
+    double narrowest = INFINITY;
     for (const Side side : both_sides)
     {
         const double gap = asked.sleeve->clearance[index(side)].value() / 2;
         if (asked.sleeve->slit[index(side)] != SlitState::open || closes <= gap) continue;
         settled.asked.sleeve->slit[index(side)] = SlitState::snug;
-        settled.notes.push_back(
-            fmt::format("{}: the {} side of the slit closes under the peak load ({:.3g} mm against a gap of {:.3g} mm); it is "
-                        "taken as snug, between free and held, and the worse counts",
-                        answer.scenario.name, name_of(side), closes, gap));
+        narrowest = std::min(narrowest, gap);
     }
+    if (std::isfinite(narrowest))
+        settled.notes.push_back(fmt::format("the slit closes under the peak load (bar and sleeve move {:.3f} mm towards each other, the "
+                                            "gap is {:.3f} mm): solved with the faces free and with them touching, the worse counts",
+                                            closes, narrowest));
     return settled;
 }
 

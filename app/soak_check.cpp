@@ -2,15 +2,16 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cctype>
 #include <ctime>
 #include <nlohmann/json.hpp>
-#include <regex>
 
 #include "app/check_splice.h"
 #include "app/soak.h"
 #include "cases/read_case.h"
 #include "post/result_json.h"
 #include "post/verdict_text.h"
+#include "solver/unit_solution.h"
 
 namespace splicewright
 {
@@ -19,9 +20,6 @@ namespace
 
 using Json = nlohmann::json;
 
-constexpr double residual_allowed = 1e-8, reaction_imbalance_allowed = 1e-9;
-// The stress on the cut at z = 0 is integrated on the mesh, so it carries a discretisation error of its own.
-constexpr double section_imbalance_allowed = 0.05;
 constexpr double negligible_share = 0.05;  // of the plain bar's stress: below it a site is as good as unloaded
 
 void add_problem_faults(const Problem& problem, std::vector<std::string>& faults)
@@ -42,6 +40,17 @@ std::vector<std::string> nulls(const Json& node, const std::string& path)
     return found;
 }
 
+// Where the word stands without other letters beside it; npos when nowhere.
+std::size_t place_of_word(const std::string& text, const std::string& word)
+{
+    const auto is_letter = [&](std::size_t at)
+    { return at < text.size() && std::isalpha(static_cast<unsigned char>(text[at])) != 0; };
+    std::size_t at = text.find(word);
+    while (at != std::string::npos && ((at > 0 && is_letter(at - 1)) || is_letter(at + word.size())))
+        at = text.find(word, at + 1);
+    return at;
+}
+
 std::vector<std::string> document_faults(const Report& report)
 {
     std::vector<std::string> faults;
@@ -51,17 +60,15 @@ std::vector<std::string> document_faults(const Report& report)
     for (const std::string& path : nulls(document, "")) faults.push_back("result.json holds null at " + path);
     Json words = document;
     for (const char* ours : {"case_text", "title"}) words.erase(ours);  // the user's own words
-    static const std::regex not_a_number(R"([^A-Za-z]-?(nan|inf|NaN|Infinity)[^A-Za-z])");
-    std::smatch match;
     const std::string dumped = words.dump();
-    if (std::regex_search(dumped, match, not_a_number))
-        faults.push_back(fmt::format(
-            "result.json speaks of {} in: ...{}{}...", match.str(),
-            match.prefix().str().substr(match.prefix().length() < 80 ? 0 : match.prefix().length() - 80), match.str()));
+    for (const std::string word : {"nan", "NaN", "inf", "Infinity"})
+        if (const std::size_t at = place_of_word(dumped, word); at != std::string::npos)
+            faults.push_back(
+                fmt::format("result.json speaks of {}: {}", word, dumped.substr(at < 60 ? 0 : at - 60, 120)));
     return faults;
 }
 
-std::vector<std::string> evidence_faults(const Judgement& judged, double accuracy_pct)
+std::vector<std::string> evidence_faults(const Judgement& judged)
 {
     std::vector<std::string> faults;
     const Evidence& e = judged.answer.evidence;
@@ -73,10 +80,10 @@ std::vector<std::string> evidence_faults(const Judgement& judged, double accurac
     if (!(e.section_imbalance <= section_imbalance_allowed))
         complain(fmt::format("section imbalance {:.2e}", e.section_imbalance));
     if (!(e.smallest_jacobian_ratio > 0)) complain(fmt::format("Jacobian ratio {:.2e}", e.smallest_jacobian_ratio));
-    const bool is_within = e.worst_error_pct <= accuracy_pct * (1 + 1e-9);
+    const bool is_within = e.worst_error_pct <= e.accuracy_pct * (1 + 1e-9);
     if (e.reached != is_within)
-        complain(fmt::format("says that the accuracy is {} at an error of {:.3g} %", e.reached ? "reached" : "missed",
-                             e.worst_error_pct));
+        complain(fmt::format("says that the accuracy of {:g} % is {} at an error of {:.3g} %", e.accuracy_pct,
+                             e.reached ? "reached" : "missed", e.worst_error_pct));
     if (judged.answer.sites.empty()) complain("no site");
     if (judged.checks.empty()) complain("no check");
     return faults;
@@ -122,9 +129,11 @@ void judge(const Report& report, double accuracy_pct, SoakResult& result)
     for (const Judgement& scenario : report.what_if) scenarios.push_back(&scenario);
     for (const Judgement* scenario : scenarios)
     {
-        for (std::string& fault : evidence_faults(*scenario, accuracy_pct)) result.faults.push_back(std::move(fault));
+        for (std::string& fault : evidence_faults(*scenario)) result.faults.push_back(std::move(fault));
         for (std::string& site : missed_sites(*scenario)) result.missed.push_back(std::move(site));
     }
+    if (report.sound.answer.evidence.accuracy_pct != accuracy_pct)
+        result.faults.push_back("another accuracy than the one asked for");
     const std::string words = verdict_text(report, Emphasis::plain);
     if (!report.sound.answer.evidence.reached && words.find("accuracy was not reached") == std::string::npos)
         result.faults.push_back("the verdict keeps silent on the accuracy that was not reached");

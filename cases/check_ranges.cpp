@@ -15,7 +15,7 @@ struct Range
 };
 
 constexpr Range section_length{0.5, 5000.0};
-constexpr Range section_diameter{6.0, 400.0};
+constexpr Range section_diameter{6.0, 250.0};
 constexpr Range leg{3.0, 30.0};
 // The others only catch slips of the unit and of the sign; the rules of the parts are narrower.
 constexpr Range distance{-10e3, 10e3};

@@ -45,7 +45,7 @@ double next_diameter(Chance& chance, double before)
     if (chance.happens(0.1)) return before;
     const double step = chance.happens(0.2) ? 0.1 : hundredths(chance.across_decades(0.1, before));
     const double here = chance.happens(0.5) ? before + step : before - step;
-    return std::clamp(here, 6.0, 400.0);
+    return std::clamp(here, 6.0, 250.0);
 }
 
 double fillet_between(Chance& chance, double before, double here)
@@ -160,7 +160,7 @@ double second_diameter(Chance& chance, double first)
                                     greatest,
                                     near_limits(chance, 0.005, greatest),
                                     near_limits(chance, 0.2, 2)};
-    return std::clamp(first + (first > 330 ? 0.0 : std::min(chance.pick(steps), greatest)), 6.0, 400.0);
+    return std::clamp(first + (first > 200 ? 0.0 : std::min(chance.pick(steps), greatest)), 6.0, 250.0);
 }
 
 Joint random_joint(Chance& chance, const Case& shape)
@@ -226,7 +226,7 @@ void draw_weld(Chance& chance, const Case& shape, Sleeve& sleeve)
     weld.toe_radius =
         weld.toe_radius_stated
             ? Millimetre(near_limits(chance, 0.2, std::min(chance.happens(0.1) ? 12.0 : 2.0, 0.4 * smaller)))
-            : root_notch_radius;
+            : reference_notch_radius;
     weld.passes = static_cast<int>(1 + chance.below(chance.happens(0.1) ? 20 : 4));
 }
 

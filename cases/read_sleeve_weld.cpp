@@ -73,7 +73,7 @@ SleeveWeld sleeve_weld_at(const CaseTable& table, const Material& filler)
     weld.leg_on_sleeve = legs.on_sleeve;
     const auto toe_radius = table.length("toe_radius");
     if (!toe_radius) table.note_default("toe_radius", "1 mm", "reference radius of the notch stress method");
-    weld.toe_radius = toe_radius.value_or(root_notch_radius);
+    weld.toe_radius = toe_radius.value_or(reference_notch_radius);
     weld.toe_radius_stated = toe_radius.has_value();
     check_coverage(table);
     weld.passes = passes_of(table);

@@ -42,12 +42,9 @@ double tip_reach(const Outline& outline, const OutlineTip& tip)
     {
         const OutlinePoint start = outline.points[static_cast<std::size_t>(curve.start)];
         const OutlinePoint end = outline.points[static_cast<std::size_t>(curve.end)];
-        if (curve.start == tip.point || curve.end == tip.point)
-            reach = std::min(reach, distance_between(start, end));
-        else if (curve.centre)
-            reach = std::min(reach, distance_to_arc(place, start, end, *curve.centre));
-        else
-            reach = std::min(reach, distance_to_line(place, start, end));
+        if (curve.start == tip.point || curve.end == tip.point) reach = std::min(reach, distance_between(start, end));
+        else if (curve.centre) reach = std::min(reach, distance_to_arc(place, start, end, *curve.centre));
+        else reach = std::min(reach, distance_to_line(place, start, end));
     }
     return reach;
 }

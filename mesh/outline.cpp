@@ -7,6 +7,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "cases/bar_shape.h"
 #include "cases/problem.h"
 #include "mesh/drawing.h"
 
@@ -15,8 +16,6 @@ namespace splicewright
 namespace
 {
 
-constexpr double equal_diameters_mm = 0.02;  // below this difference the blend is a straight line
-constexpr double least_butt_zone_mm = 2.0;   // half width of the butt surface where there is no blend
 constexpr double least_toe_turn_rad = 0.05;  // a flatter corner is no notch
 
 // The curves at z = 0 that both sides share, by the point where they end.
@@ -39,12 +38,6 @@ struct Half
     bool weld_fused;
 };
 
-double reach_of_sleeve(const Sleeve& sleeve, Side side)
-{
-    const double shift = side == Side::right ? sleeve.offset.value() : -sleeve.offset.value();
-    return sleeve.length.value() / 2 + shift;
-}
-
 // Radius of the circle around the end of an unfused face, mm; 0: the end is sharp.
 double root_radius(const Scenario& scenario)
 {
@@ -57,11 +50,11 @@ Half half_of(const Case& asked, const Scenario& scenario, Side side)
     half.side = side;
     half.bar_radius = asked.bar[index(side)]->sections.front().diameter.value() / 2;
     half.blend_half = asked.joint->blend.value() / 2;
-    half.butt_zone = std::max(half.blend_half, least_butt_zone_mm);
+    half.butt_zone = std::max(half.blend_half, least_butt_zone.value());
     half.root_radius = root_radius(scenario);
     if (!asked.sleeve) return half;
     const Sleeve& sleeve = *asked.sleeve;
-    half.reach = reach_of_sleeve(sleeve, side);
+    half.reach = sleeve_reach(sleeve, side);
     half.outer_radius = sleeve.outer_diameter.value() / 2;
     half.end_radius = sleeve.end_diameter.value() / 2;
     half.taper = sleeve.taper_length.value();
@@ -128,7 +121,7 @@ void draw_butt_surface(Path& path, const Half& half, double surface)
 {
     const std::string name = fmt::format("butt-surface.{}", name_of(half.side));
     const double rise = half.bar_radius - surface, length = half.blend_half;
-    if (2 * std::abs(rise) > equal_diameters_mm / 2 && length > 0)
+    if (2 * std::abs(rise) > equal_diameters.value() / 2 && length > 0)
     {
         const double radius = (length * length + rise * rise) / (2 * std::abs(rise));
         path.arc_to(length, half.bar_radius - std::copysign(radius, rise), length, half.bar_radius, name,

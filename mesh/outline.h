@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "cases/case.h"
+#include "cases/shape_limits.h"
 
 namespace splicewright
 {
@@ -80,10 +81,6 @@ struct Scenario
     std::optional<Millimetre> toe_radius;         // absent: as the case states
     RootShape root_shape = RootShape::keyhole;
 };
-
-// Radius of the fictitious notch at roots and at the land edge.
-// Source: [Fricke2012] effective notch stress, reference radius 1 mm for walls of 5 mm and more.
-constexpr Millimetre reference_notch_radius{1.0};
 
 // Pure function of the case; no valid case fails. See the drawing above.
 // Notches: fillets of the toe radius at the toes; circles of the reference radius centred on the root

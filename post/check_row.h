@@ -25,6 +25,7 @@ struct CheckRow
     double demand = 0;   // in `unit`
     double capacity = 0; // in `unit`
     std::string unit;
+    std::string brief;       // demand in a few characters where demand of capacity says nothing: "normal 0.3, shear 0.5"
     double utilisation = 0;  // demand over capacity as the method counts it; at the upper end of the error bar
     double error_pct = 0;    // discretisation error of the stress behind it
     std::string method;      // formula in words

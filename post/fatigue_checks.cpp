@@ -7,6 +7,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "cases/problem.h"
 #include "post/damage.h"
 #include "post/machine_design.h"
 #include "post/site_loads.h"
@@ -117,6 +118,7 @@ CheckRow weld_row(const Case& asked, const SiteAnswer& site)
     row.demand = joint.value.utilisation;
     row.capacity = 1;
     row.unit = "share of allowed stress";
+    row.brief = fmt::format("σ {:.2f}, τ {:.2f}", normal.utilisation, shear.utilisation);
     row.error_pct = std::max(100 * site.torsion.shear.error / std::max(site.torsion.shear.value, 1e-300) *
                                  (spectrum.shear.empty() ? 0 : 1),
                              100 * site.bending.principal.error / std::max(site.bending.principal.value, 1e-300) *
@@ -198,18 +200,14 @@ CheckRow shaft_row(const Case& asked, const SiteAnswer& site)
     row.source = endurance.source;
     row.method = "machine-design practice: Marin factors (machined, 99 %), notch sensitivity, Goodman, Miner sum 1";
     row.note = notch.note;
-    if (!endurance.value)
-    {
-        row.demand = row.utilisation = INFINITY;
-        append(row.note, "diameter outside the range of the size factor: not assessed, taken as failing");
-        return row;
-    }
+    EXPECTS(endurance.value.has_value());  // the case rules keep diameters within the size factor's range
     const double f = share.value.value_or(stretched_share);
     if (!share.value) append(row.note, fmt::format("tensile strength above the chart: {} of it taken at 1000 cycles (judgement)", stretched_share));
     const Sourced<ShaftFatigue> fatigue =
         shaft_fatigue(shaft_blocks(asked.load, plain, notch), {plain.material->tensile, endurance.value->limit, f},
                       shaft_miner_limit);
     row.demand = fatigue.value.utilisation;
+    row.brief = fmt::format("damage {:.2g}", fatigue.value.damage);
     row.utilisation = fatigue.value.utilisation * (1 + row.error_pct / 100);
     row.source += "; " + fatigue.source;
     row.provenance = weaker(row.provenance, fatigue.provenance);

@@ -8,6 +8,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "cases/bar_shape.h"
 #include "post/press_fit.h"
 #include "post/section_strength.h"
 #include "post/site_loads.h"
@@ -203,8 +204,7 @@ double twist_by_sections(const Case& asked, bool with_sleeve)
         double reach = 0, sleeve_stiffness = 0, start = 0;
         if (with_sleeve && asked.sleeve)
         {
-            const double shift = side == Side::right ? asked.sleeve->offset.value() : -asked.sleeve->offset.value();
-            reach = asked.sleeve->length.value() / 2 + shift;
+            reach = sleeve_reach(*asked.sleeve, side);
             const Material& tube = asked.sleeve->material;
             sleeve_stiffness = shear_modulus(tube.elastic_modulus, tube.poisson_ratio).value() *
                                polar_moment_of_area({asked.sleeve->outer_diameter, bar.sections.front().diameter});

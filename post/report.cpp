@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "post/fatigue_checks.h"
+#include "post/site_loads.h"
 #include "post/strength_checks.h"
 
 namespace splicewright
@@ -13,17 +14,12 @@ namespace splicewright
 namespace
 {
 
-bool belongs_to_splice(const CheckRow& row)
-{
-    return !row.site.starts_with("bar.") && !row.site.starts_with("shoulder.") && !row.site.starts_with("groove.");
-}
-
 std::vector<CheckRow> rows_where(const std::vector<CheckRow>& rows, CheckKind kind, bool of_splice)
 {
     std::vector<CheckRow> kept;
     std::copy_if(rows.begin(), rows.end(), std::back_inserter(kept),
                  [&](const CheckRow& row)
-                 { return row.kind == kind && (of_splice ? belongs_to_splice(row) : row.site.starts_with("bar.")); });
+                 { return row.kind == kind && is_plain_metal(row.site) != of_splice; });
     return kept;
 }
 
@@ -57,10 +53,12 @@ std::optional<AgainstPlainBar> against_plain_bar(const Judgement& sound)
     result.strength_splice = 1 / splice->utilisation;
     result.strength_bar = 1 / bar->utilisation;
     result.splice_site = splice->site;
+    result.bar_site = bar->site;
     const auto splice_fatigue = pick(CheckKind::fatigue, true), bar_fatigue = pick(CheckKind::fatigue, false);
     if (splice_fatigue) result.fatigue_splice = 1 / splice_fatigue->utilisation;
     if (bar_fatigue) result.fatigue_bar = 1 / bar_fatigue->utilisation;
     if (splice_fatigue) result.fatigue_site = splice_fatigue->site;
+    if (bar_fatigue) result.bar_fatigue_site = bar_fatigue->site;
     return result;
 }
 
@@ -69,7 +67,6 @@ std::vector<std::string> cautions(const Report& report)
     const Judgement& sound = report.sound;
     std::vector<std::string> list = report.asked.cautions;
     list.insert(list.end(), sound.notes.begin(), sound.notes.end());
-    for (const Judgement& scenario : report.what_if) list.insert(list.end(), scenario.notes.begin(), scenario.notes.end());
     if (!sound.answer.evidence.reached)
         list.push_back(fmt::format("The asked accuracy of {:g} % was not reached: the worst site is known to {:.2g} % only. "
                                    "No pass is given.",

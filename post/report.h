@@ -22,12 +22,13 @@ struct Judgement
     [[nodiscard]] bool passes() const;
 };
 
-// The splice against the weaker of its plain bars under the same loads: factor by which each may grow, and their ratio.
+// The splice against its two bars alone, with their shoulders and grooves, under the same loads: the factor by which
+// each may grow.
 struct AgainstPlainBar
 {
     double strength_splice = 0, strength_bar = 0;  // peak load may grow by this factor
     std::optional<double> fatigue_splice, fatigue_bar;  // stress may grow by this factor over the life asked for
-    std::string splice_site, fatigue_site;
+    std::string splice_site, bar_site, fatigue_site, bar_fatigue_site;  // weakest of each
 };
 
 // Everything that is told about a case: same case, same report, but for the seconds in the evidence.

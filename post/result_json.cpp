@@ -5,6 +5,7 @@
 #include <nlohmann/json.hpp>
 #include <numbers>
 
+#include "cases/bar_shape.h"
 #include "cases/problem.h"
 #include "post/site_loads.h"
 #include "post/version.h"
@@ -77,8 +78,7 @@ Json throat_site(const Case& asked, const WeldForce& weld, Side side)
 {
     const Bar& bar = *asked.bar[index(side)];
     const FilletWeld fillet{asked.sleeve->weld.leg_on_bar, asked.sleeve->weld.leg_on_sleeve, bar.sections.front().diameter};
-    const double reach = asked.sleeve->length.value() / 2 +
-                         (side == Side::right ? asked.sleeve->offset.value() : -asked.sleeve->offset.value());
+    const double reach = sleeve_reach(*asked.sleeve, side);
     return {{"id", std::string("throat.") + name_of(side)},
             {"z_mm", side == Side::right ? reach : -reach},
             {"r_mm", finite(weld.radius)},
@@ -175,6 +175,7 @@ Json what_if(const std::vector<Judgement>& scenarios)
     {
         Json json{{"scenario", scenario.answer.scenario.name}};
         json.update(verdict(scenario));
+        json["notes"] = scenario.notes;
         json["absent_sites"] = scenario.answer.absent_sites;
         json["checks"] = checks(scenario.checks);
         json["evidence"] = evidence(scenario.answer.evidence);
@@ -188,13 +189,15 @@ Json against(const AgainstPlainBar& compared)
     Json json{{"peak_load_factor_splice", finite(compared.strength_splice)},
               {"peak_load_factor_bar", finite(compared.strength_bar)},
               {"strength_ratio", finite(compared.strength_splice / compared.strength_bar)},
-              {"weakest_in_strength", compared.splice_site}};
+              {"weakest_in_strength", compared.splice_site},
+              {"weakest_bar_in_strength", compared.bar_site}};
     if (compared.fatigue_splice && compared.fatigue_bar)
     {
         json["fatigue_stress_factor_splice"] = finite(*compared.fatigue_splice);
         json["fatigue_stress_factor_bar"] = finite(*compared.fatigue_bar);
         json["fatigue_ratio"] = finite(*compared.fatigue_splice / *compared.fatigue_bar);
         json["weakest_in_fatigue"] = compared.fatigue_site;
+        json["weakest_bar_in_fatigue"] = compared.bar_fatigue_site;
     }
     return json;
 }

@@ -65,19 +65,50 @@ std::string headline(const Report& report, Emphasis emphasis)
     return text + "\n";
 }
 
+// 2000000 as "2 000 000".
+std::string counted(double count)
+{
+    std::string digits = fmt::format("{:.0f}", count);
+    for (std::size_t i = 3; i < digits.size(); i += 4) digits.insert(digits.size() - i, " ");
+    return digits;
+}
+
 std::string load_lines(const Case& asked)
 {
     const Load& load = asked.load;
     std::string text = fmt::format("Load      {}\n", peak_load_text(asked));
     for (const TorqueBlock& block : load.blocks)
-        text += fmt::format("          {:.4g} x {:.4g} to {:.4g} N·m{}\n", block.count,
+        text += fmt::format("          {} cycles from {:.4g} to {:.4g} N·m{}\n", counted(block.count),
                             block.low.value() / newton_millimetre_per_newton_metre,
                             block.high.value() / newton_millimetre_per_newton_metre,
                             block.name.empty() ? "" : fmt::format(" ({})", block.name));
     if (load.running_bending.value() > 0)
-        text += fmt::format("          {:.3g} revolutions under {:.3g} N·m of bending\n", load.revolutions,
+        text += fmt::format("          {} revolutions under {:.3g} N·m of bending\n", counted(load.revolutions),
                             load.running_bending.value() / newton_millimetre_per_newton_metre);
     return text;
+}
+
+// How far the limits of a row can be relied on, one character.
+char reliance(Provenance provenance)
+{
+    switch (provenance)
+    {
+        case Provenance::from_memory: return 'm';
+        case Provenance::judgement:
+        case Provenance::common_practice: return 'j';
+        default: return ' ';
+    }
+}
+
+std::string reliance_lines(const std::vector<CheckRow>& rows)
+{
+    const auto count = [&](char mark)
+    { return std::count_if(rows.begin(), rows.end(), [mark](const CheckRow& row) { return reliance(row.provenance) == mark; }); };
+    return wrapped(fmt::format("m: a limit of this row is from memory ({} of {} rows); j: one is judgement or practice without "
+                               "a source ({}). Verify them before you rely on them; result.json names each source.",
+                               count('m'), rows.size(), count('j')),
+                   2) +
+           "\n";
 }
 
 std::string error_words(double error_pct)
@@ -89,9 +120,10 @@ std::string error_words(double error_pct)
 std::string check_line(const CheckRow& row)
 {
     const std::string demand = row.kind == CheckKind::strength ? fmt::format("{:.0f} of {:.0f} MPa", row.demand, row.capacity)
-                                                               : fmt::format("{:.2f} of 1", row.demand);
-    return fmt::format("{:<9} {:<17} {:>5.0f} % {} {:<16} {:<8} {}\n", kind_name(row.kind), row.site, 100 * row.utilisation,
-                       row.passes() ? " " : "!", demand, error_words(row.error_pct), row.check);
+                                                               : row.brief;
+    return fmt::format("{:<9} {:<17} {:>5.0f} % {} {:<17} {:<8} {} {}\n", kind_name(row.kind), row.site,
+                       100 * row.utilisation, row.passes() ? " " : "!", demand, error_words(row.error_pct),
+                       reliance(row.provenance), row.check);
 }
 
 std::string check_lines(const std::vector<CheckRow>& rows)
@@ -100,9 +132,9 @@ std::string check_lines(const std::vector<CheckRow>& rows)
     for (const CheckRow& row : rows) ordered.push_back(&row);
     std::stable_sort(ordered.begin(), ordered.end(),
                      [](const CheckRow* a, const CheckRow* b) { return a->utilisation > b->utilisation; });
-    std::string text = fmt::format("{:<9} {:<17} {:>7}   {:<16} {:<8} {}\n", "Check", "site", "used", "demand", "error", "against");
+    std::string text = fmt::format("{:<9} {:<17} {:>7}   {:<17} {:<8}   {}\n", "Check", "site", "used", "demand", "error", "against");
     for (const CheckRow* row : ordered) text += check_line(*row);
-    return text;
+    return text + reliance_lines(rows);
 }
 
 std::string what_if_lines(const std::vector<Judgement>& scenarios, Emphasis emphasis)
@@ -115,7 +147,8 @@ std::string what_if_lines(const std::vector<Judgement>& scenarios, Emphasis emph
         std::string line = fmt::format("{:<23} {}", scenario.answer.scenario.name, pass_word(scenario.passes(), emphasis));
         if (strength) line += fmt::format(": strength {:.0f} % ({})", 100 * strength->utilisation, strength->site);
         if (fatigue) line += fmt::format(", fatigue {:.0f} % ({})", 100 * fatigue->utilisation, fatigue->site);
-        text += line + "\n";
+        text += fmt::format("{}\n", line);
+        for (const std::string& note : scenario.notes) text += fmt::format("  {}\n", wrapped(note, 4));
     }
     return text.empty() ? text : fmt::format("What if (for information, not part of the verdict)\n{}", text);
 }
@@ -124,11 +157,11 @@ std::string against_lines(const Report& report)
 {
     if (!report.against_plain_bar) return "";
     const AgainstPlainBar& a = *report.against_plain_bar;
-    std::string text = fmt::format("Against the plain bar: {:.0f} % of its strength (weakest: {})",
-                                   100 * a.strength_splice / a.strength_bar, a.splice_site);
+    std::string text = fmt::format("Against the bars alone: {:.0f} % of their strength ({} against {})",
+                                   100 * a.strength_splice / a.strength_bar, a.splice_site, a.bar_site);
     if (a.fatigue_splice && a.fatigue_bar)
-        text += fmt::format(", {:.0f} % of its fatigue stress (weakest: {})", 100 * *a.fatigue_splice / *a.fatigue_bar,
-                            a.fatigue_site);
+        text += fmt::format(", {:.0f} % of their fatigue stress ({} against {})",
+                            100 * *a.fatigue_splice / *a.fatigue_bar, a.fatigue_site, a.bar_fatigue_site);
     return wrapped(text, 2) + "\n";
 }
 

@@ -10,9 +10,9 @@ namespace splicewright
 
 enum class CrackMode
 {
-    opening,      // I
-    sliding,      // II, across the front
-    tearing,      // III, along the front
+    opening,  // I
+    sliding,  // II, across the front
+    tearing,  // III, along the front
 };
 
 // A crack front seen in the section, [z, r].

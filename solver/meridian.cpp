@@ -23,7 +23,7 @@ constexpr double negligible_share = 0.05; // of the bar's nominal stress: below 
 
 // Elements on a quarter turn of the first mesh: stress on a notch surface falls about with the third power of the
 // element size (tests/solver), 8 suffice for about 0.5 %.
-double first_elements(double target_pct) { return std::clamp(8 / std::cbrt(target_pct), 5.0, 16.0); }
+double first_elements(double target_pct) { return std::clamp(9 / std::cbrt(target_pct), 5.0, 16.0); }
 
 // Surface stress of the thinnest bar per unit load, the scale against which a site counts as loaded.
 struct Nominal

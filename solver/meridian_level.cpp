@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "solver/meridian_level.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <chrono>
 #include <cmath>
 #include <numbers>
 
+#include "cases/bar_shape.h"
 #include "cases/problem.h"
 #include "mesh/gmsh_mesher.h"
 #include "solver/recover_stress.h"
@@ -264,8 +267,7 @@ double fit_pressure(const Case& asked, const Level& level)
     for (const Side side : both_sides)
     {
         if (asked.sleeve->slit[index(side)] != SlitState::press) continue;
-        const double shift = side == Side::right ? asked.sleeve->offset.value() : -asked.sleeve->offset.value();
-        const double reach = asked.sleeve->length.value() / 2 + shift;
+        const double reach = sleeve_reach(*asked.sleeve, side);
         std::vector<MeshEdge> edges;
         for (const MeshEdge& edge : level.mesh.curve.at(std::string("slit.") + name_of(side)))
         {
@@ -283,6 +285,15 @@ double fit_pressure(const Case& asked, const Level& level)
         }
     }
     return count > 0 ? sum / count : 0;
+}
+
+void refuse_poor_balance(const Level& level)
+{
+    if (level.section_imbalance <= section_imbalance_allowed) return;
+    throw CannotCompute({"", 0, 0, "solver", "",
+                         fmt::format("sleeve and butt do not add up to the load at the joint: {:.1e} (allowed {:.0e})",
+                                     level.section_imbalance, section_imbalance_allowed),
+                         "please report this case file"});
 }
 
 void collect_evidence(Level& level)
@@ -322,6 +333,7 @@ Level solved_level(const Case& asked, const Scenario& scenario, const Outline& o
     level.closing_by_bending = closing(level.mesh, level.brackets.front().bending);
     level.closing_by_axial = closing(level.mesh, level.brackets.front().axial);
     collect_evidence(level);
+    refuse_poor_balance(level);
     level.recover_seconds = seconds_since(solved);
     return level;
 }

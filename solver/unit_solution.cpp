@@ -10,6 +10,7 @@
 #include <fmt/format.h>
 
 #include "cases/problem.h"
+#include "solver/assembly.h"
 #include "solver/sparse_solve.h"
 
 namespace splicewright
@@ -85,53 +86,6 @@ Eigen::VectorXd element_force(const Mesh& mesh, const std::vector<ElasticConstan
     const TriangleNodes place = mesh.node(Eigen::all, mesh.triangle.col(triangle));
     return element_stiffness(kind, steel_of(mesh, steel, triangle), place) *
            element_unknowns(mesh, u, triangle, unknowns_per_node(kind));
-}
-
-struct System
-{
-    Eigen::SparseMatrix<double> K;  // lower triangle, free unknowns
-    Eigen::VectorXd f;
-};
-
-System assembled(const Mesh& mesh, const std::vector<ElasticConstants>& steel, LoadKind kind, const Freedoms& free,
-                 const Eigen::VectorXd& load)
-{
-    const int n = unknowns_per_node(kind);
-    System system{Eigen::SparseMatrix<double>(free.n_free, free.n_free), Eigen::VectorXd::Zero(free.n_free)};
-    for (Eigen::Index i = 0; i < load.size(); ++i)
-    {
-        const Freedoms::Unknown& row = free.unknown[static_cast<std::size_t>(i)];
-        for (int a = 0; a < row.n_terms; ++a)
-            system.f(row.term[static_cast<std::size_t>(a)].free) += row.term[static_cast<std::size_t>(a)].factor * load(i);
-    }
-    std::vector<Eigen::Triplet<double>> triplets;
-    triplets.reserve(static_cast<std::size_t>(mesh.n_triangles()) * static_cast<std::size_t>(3 * n * (6 * n + 1)));
-    for (int t = 0; t < mesh.n_triangles(); ++t)
-    {
-        const TriangleNodes nodes = mesh.node(Eigen::all, mesh.triangle.col(t));
-        const ElementMatrix Ke = element_stiffness(kind, steel_of(mesh, steel, t), nodes);
-        for (int i = 0; i < 6 * n; ++i)
-        {
-            const Freedoms::Unknown& row = free.unknown[static_cast<std::size_t>(mesh.triangle(i / n, t) * n + i % n)];
-            for (int j = 0; j < 6 * n; ++j)
-            {
-                const Freedoms::Unknown& column = free.unknown[static_cast<std::size_t>(mesh.triangle(j / n, t) * n + j % n)];
-                for (int a = 0; a < row.n_terms; ++a)
-                {
-                    const Freedoms::Term& left = row.term[static_cast<std::size_t>(a)];
-                    system.f(left.free) -= left.factor * Ke(i, j) * column.constant;
-                    for (int b = 0; b < column.n_terms; ++b)
-                    {
-                        const Freedoms::Term& right = column.term[static_cast<std::size_t>(b)];
-                        if (left.free >= right.free)
-                            triplets.emplace_back(left.free, right.free, left.factor * right.factor * Ke(i, j));
-                    }
-                }
-            }
-        }
-    }
-    system.K.setFromTriplets(triplets.begin(), triplets.end());
-    return system;
 }
 
 Eigen::VectorXd expanded(const Freedoms& free, const Eigen::VectorXd& x)

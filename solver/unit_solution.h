@@ -26,6 +26,7 @@ struct UnitSolution
 // Largest evidence that still allows a verdict.
 constexpr double residual_allowed = 1e-8;
 constexpr double reaction_imbalance_allowed = 1e-8;
+constexpr double section_imbalance_allowed = 1e-6;  // sleeve and butt against the load, at the joint
 
 // Self-balanced unit load on both ends with the exact linear traction: 1 N*mm of torque or bending, 1 N of tension.
 // With Ties::overlap the press fit alone is solved instead (kind axial, no outside load).

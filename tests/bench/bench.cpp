@@ -5,6 +5,7 @@
 #include <stdexcept>
 
 #include "app/check_splice.h"
+#include "app/memory.h"
 #include "app/write_report.h"
 #include "cases/read_case.h"
 #include "mesh/gmsh_mesher.h"
@@ -93,4 +94,12 @@ BENCHMARK(files_and_pictures)->Unit(benchmark::kMillisecond);
 }  // namespace
 }  // namespace splicewright
 
-BENCHMARK_MAIN();
+int main(int argc, char** argv)
+{
+    splicewright::keep_freed_memory();
+    benchmark::Initialize(&argc, argv);
+    if (benchmark::ReportUnrecognizedArguments(argc, argv)) return 1;
+    benchmark::RunSpecifiedBenchmarks();
+    benchmark::Shutdown();
+    return 0;
+}

@@ -45,11 +45,11 @@ TEST(Bars, DiametersAreFromSixToFourHundredMillimetres)
     expect_only_problem(
         "[left]\nmaterial = \"C45 +N\"\n[[left.section]]\nlength = \"900 mm\"\ndiameter = \"5.9 mm\"\n"
         "[load]\npeak_torque = \"5 N*m\"\n",
-        "left.section[1].diameter", "at least 6 mm and at most 400 mm", "diameter = \"6 mm\"");
+        "left.section[1].diameter", "at least 6 mm and at most 250 mm", "diameter = \"6 mm\"");
     expect_only_problem(
         "[left]\nmaterial = \"C45 +N\"\n[[left.section]]\nlength = \"900 mm\"\ndiameter = \"0.5 m\"\n"
         "[load]\npeak_torque = \"5 N*m\"\n",
-        "left.section[1].diameter", "at least 6 mm and at most 400 mm", "diameter = \"400 mm\"");
+        "left.section[1].diameter", "at least 6 mm and at most 250 mm", "diameter = \"250 mm\"");
     EXPECT_FALSE(messages(shaft_with("\"30 mm\"", "\"-30 mm\"")).empty());
     EXPECT_FALSE(messages(shaft_with("\"30 mm\"", "\"0 mm\"")).empty());
 }
@@ -59,7 +59,7 @@ TEST(Bars, AnAbsurdValueIsToldOnce)
 {
     for (const char* diameter : {"2700 mm", "0 mm", "-27 mm", "1e300 m"})
         expect_only_problem(splice_with("\"27 mm\"", std::string("\"") + diameter + "\""), "right.section[1].diameter",
-                            "at least 6 mm and at most 400 mm", "diameter");
+                            "at least 6 mm and at most 250 mm", "diameter");
     for (const char* length : {"1e6 m", "-84 mm", "0 mm"})
         expect_only_problem(splice_with("\"84 mm\"", std::string("\"") + length + "\""), "sleeve.length",
                             "at least 10 mm", "length");

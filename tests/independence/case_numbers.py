@@ -77,7 +77,7 @@ def read_splice(path):
     if not bonded and clearance <= 0:
         raise ValueError("this reference knows open and bonded slits only")
     larger_bore = max(h.radius for h in halves.values()) + clearance / 2
-    outer = quantity(sleeve["outer_diameter"]) / 2 if "outer_diameter" in sleeve else larger_bore + quantity(sleeve["wall"])
+    outer = larger_bore + quantity(sleeve["wall"]) if "wall" in sleeve else quantity(sleeve["outer_diameter"]) / 2
     penetration = joint["penetration"]
     return Splice(
         halves=halves,

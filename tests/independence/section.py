@@ -1,5 +1,5 @@
 # SPDX-License-Identifier: GPL-2.0-or-later
-"""The meridian section of a splice, drawn and meshed again from the case file and docs/theory.md.
+"""The meridian section of a splice, drawn and meshed again from docs/case-format.md and docs/theory.md.
 
 z along the axis (left negative), r the radius, mm. Faces that are not fused get points and curves of their own at the
 same place, so that the mesh comes out split: nothing is opened, nothing has to be duplicated later.
@@ -83,7 +83,7 @@ class HalfDrawing:
         surface = sum(h.radius for h in s.halves.values()) / 2
         rise, length = R - surface, s.blend / 2
         zone = max(length, 2.0)
-        name = "butt-surface" if face == self.inside else "slit"
+        name = "butt-surface" if face == self.inside else "bore"
         start, curves = self.at(0, surface, face), []
         if abs(rise) > 1e-6:
             radius = (length**2 + rise**2) / (2 * abs(rise))
@@ -94,7 +94,7 @@ class HalfDrawing:
             end = self.at(zone, R, face)
             curves.append(self.line(start, end, name))
             start = end
-        return curves + [self.line(start, self.at(self.half.reach - NOTCH, R, face), "slit")]
+        return curves + [self.line(start, self.at(self.half.reach - NOTCH, R, face), f"slit {face}")]
 
     def draw(self):
         s, h, side = self.splice, self.half, self.side
@@ -205,10 +205,15 @@ def is_notch(name):
     return name.split(".")[0] in ("bar-toe", "sleeve-toe", "root", "land-edge", "shoulder")
 
 
+def ends_of(curves):
+    return [tag for _, tag in gmsh.model.getBoundary([(1, c) for c in curves], combined=False, oriented=False)]
+
+
 def set_sizes(sketch, splice, per_quarter_turn):
     """Elements grow linearly with the distance from the notches, up to a share of the wall."""
     fields = []
-    wall = min(splice.outer - max(h.radius for h in splice.halves.values()), splice.end - min(h.radius for h in splice.halves.values()))
+    radii = [h.radius for h in splice.halves.values()]
+    wall = min(splice.outer - max(radii), splice.end - min(radii))
 
     def grow(curves, points, smallest):
         distance = gmsh.model.mesh.field.add("Distance")
@@ -225,11 +230,10 @@ def set_sizes(sketch, splice, per_quarter_turn):
         if is_notch(name):
             radius = {"bar-toe": splice.toe_radius, "sleeve-toe": splice.toe_radius}.get(name.split(".")[0], NOTCH)
             grow(curves, [], math.pi / 2 * radius / per_quarter_turn)
-            ends = [abs(t) for _, t in gmsh.model.getBoundary([(1, c) for c in curves], combined=False, oriented=False)]
-            grow([], ends, 0.5 * math.pi / 2 * radius / per_quarter_turn)
-    ring = [c for n in ("butt-surface", "slit") for c in sketch.named.get(n, []) if gmsh.model.getType(1, c) == "Circle"]
-    joint = [abs(t) for _, t in gmsh.model.getBoundary([(1, c) for c in sketch.named["butt"]], combined=False, oriented=False)]
-    grow(ring, joint, 1.5 / per_quarter_turn)
+            grow([], ends_of(curves), 0.5 * math.pi / 2 * radius / per_quarter_turn)
+    blend = [c for n in ("butt-surface", "bore") for c in sketch.named.get(n, [])
+             if gmsh.model.getType(1, c) == "Circle"]
+    grow(blend, ends_of(sketch.named["butt"]), 1.5 / per_quarter_turn)
     smallest = gmsh.model.mesh.field.add("Min")
     gmsh.model.mesh.field.setNumbers(smallest, "FieldsList", fields)
     gmsh.model.mesh.field.setAsBackgroundMesh(smallest)

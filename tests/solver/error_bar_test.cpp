@@ -3,6 +3,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <cstdio>
+#include <string>
+#include <vector>
 
 #include "solver/meridian.h"
 #include "tests/mesh/sample_cases.h"
@@ -13,6 +16,8 @@ namespace
 {
 
 constexpr UnitPeak SiteAnswer::*loads[] = {&SiteAnswer::torsion, &SiteAnswer::bending, &SiteAnswer::axial};
+constexpr const char* load_names[] = {" torsion", " bending", " axial"};
+constexpr const char* peak_names[] = {" von Mises", " principal", " shear"};
 constexpr Measured UnitPeak::*peaks[] = {&UnitPeak::von_mises, &UnitPeak::principal, &UnitPeak::shear};
 
 struct Count
@@ -20,14 +25,25 @@ struct Count
     int within = 0, all = 0;
 };
 
-// Numbers of an answer, each with its error bar, in a fixed order; those of hardly loaded sites do not count.
-std::vector<Measured> numbers_of(const MeridianAnswer& answer)
+struct Named
 {
-    std::vector<Measured> numbers{answer.twist,         answer.end_rotation,  answer.extension,
-                                  answer.share.torsion, answer.share.bending, answer.share.axial};
+    std::string name;
+    Measured number;
+};
+
+// Numbers of an answer, each with its error bar, in a fixed order.
+std::vector<Named> numbers_of(const MeridianAnswer& answer)
+{
+    std::vector<Named> numbers{{"twist", answer.twist},
+                               {"end rotation", answer.end_rotation},
+                               {"extension", answer.extension},
+                               {"torsion share", answer.share.torsion},
+                               {"bending share", answer.share.bending},
+                               {"axial share", answer.share.axial}};
     for (const SiteAnswer& here : answer.sites)
-        for (const auto load : loads)
-            for (const auto peak : peaks) numbers.push_back((here.*load).*peak);
+        for (std::size_t load = 0; load < 3; ++load)
+            for (std::size_t peak = 0; peak < 3; ++peak)
+                numbers.push_back({here.id + load_names[load] + peak_names[peak], (here.*loads[load]).*peaks[peak]});
     return numbers;
 }
 
@@ -35,18 +51,25 @@ Count honest(const Case& asked, const char* name)
 {
     const MeridianAnswer answer = meridian_answer(asked, {}, {1}),
                          reference = meridian_answer(asked, {}, {0.1, 300000});
-    const std::vector<Measured> found = numbers_of(answer), truth = numbers_of(reference);
+    const std::vector<Named> found = numbers_of(answer), truth = numbers_of(reference);
     EXPECT_EQ(found.size(), truth.size());
     Count count;
     double worst = 0;
     for (std::size_t i = 0; i < found.size(); ++i)
     {
-        if (truth[i].value == 0) continue;
-        const double off = std::abs(found[i].value - truth[i].value);
+        const Measured &number = found[i].number, &exact = truth[i].number;
+        if (exact.value == 0) continue;
+        const double off = std::abs(number.value - exact.value);
         ++count.all;
         // The reference has an error of its own; 1e-6: below it, a bar says nothing that matters.
-        if (off <= found[i].error + truth[i].error + 1e-6 * truth[i].value) ++count.within;
-        else worst = std::max(worst, off / truth[i].value);
+        if (off <= number.error + exact.error + 1e-6 * exact.value)
+        {
+            ++count.within;
+            continue;
+        }
+        worst = std::max(worst, off / exact.value);
+        std::printf("    %s: %s off by %.3f %%, bar %.3f %%\n", name, found[i].name.c_str(), 100 * off / exact.value,
+                    100 * number.error / exact.value);
     }
     std::printf(
         "    %s: %d of %d true errors within the bar, largest beyond it %.2f %% of its value; reference at %.2f %%, %d "
