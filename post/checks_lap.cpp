@@ -69,7 +69,7 @@ CheckGroup lap_group(const std::string& name, const Layer& layer, double band_pc
             {{fmt::format("{}.x{:.2f}", name, cut_shares[i]),
               fmt::format("share of the torque still in the bar {:g} of {:g} mm into a lap, by finite elements",
                           cut_shares[i] * layer.length, layer.length),
-              expected, "-", idealisation(-band_pct, band_pct, expected, reason), source, SourceKind::published_table,
+              expected, "-", idealisation(-band_pct, band_pct, expected, reason), source, SourceKind::derived,
               Provenance::derived},
              [i](const std::vector<double>& torques) { return torques[i]; }});
     }

@@ -8,7 +8,7 @@ namespace splicewright
 {
 
 // An OpenGL context without a window and without a display, made with EGL on a surfaceless platform.
-// Source: Khronos, EGL_MESA_platform_surfaceless and EGL_KHR_surfaceless_context.
+// As the EGL extensions EGL_MESA_platform_surfaceless and EGL_KHR_surfaceless_context describe.
 class OffscreenContext
 {
 public:

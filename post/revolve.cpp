@@ -113,7 +113,7 @@ RevolvedBody revolved(const SolvedFields& fields, int n_sectors)
     const Eigen::Index n_triangles = nodes.triangle.cols();
     body.wedge.resize(15, n_triangles * n_sectors);
     // The first triangle of a wedge faces away from the second: it is the one at the greater angle.
-    // Source: VTK 9.1, documentation of vtkQuadraticWedge.
+    // As VTK 9.1 documents its quadratic wedge.
     for (Eigen::Index t = 0; t < n_triangles; ++t)
         for (int sector = 0; sector < n_sectors; ++sector)
         {

@@ -56,6 +56,7 @@ Written by `splicewright prove --write docs/validation.md`, version {}; do not e
 | exact theory | follows from the theory of elasticity or from statics without approximation |
 | published table, published chart, worked example | what the document prints, or a fit to its curve |
 | derived | computed for this project by another route |
+| derived again here | the formula was not only recalled but found again from first principles |
 | read in a secondary source | the document itself was not seen, another one that quotes it was |
 | from memory: verify | recalled; look it up before you rely on it |
 

@@ -137,8 +137,11 @@ Comparison compare(Level& now, const Level& before, const Nominal& nominal, doub
         if (error > target) result.missed.push_back(site.id);
     }
     set_weld_errors(now, before);
+    const BarFloor kept{false, 0};  // refining notches alone says little of the whole: no bar shrinks
     for (const auto share : {&SleeveShare::torsion, &SleeveShare::bending, &SleeveShare::axial})
-        (now.share.*share).error = std::abs((now.share.*share).value - (before.share.*share).value);
+        set_error(now.share.*share, before.share.*share, kept);
+    for (const auto whole : {&Level::twist, &Level::end_rotation, &Level::extension, &Level::fit_pressure})
+        set_error(now.*whole, before.*whole, kept);
     return result;
 }
 
@@ -224,10 +227,10 @@ MeridianAnswer meridian_answer(const Case& asked, const Scenario& scenario, cons
     answer.sites = now.sites;
     answer.weld = now.weld;
     answer.share = now.share;
-    answer.twist = {now.twist, std::abs(now.twist - before.twist)};
-    answer.end_rotation = {now.end_rotation, std::abs(now.end_rotation - before.end_rotation)};
-    answer.extension = {now.extension, std::abs(now.extension - before.extension)};
-    answer.fit_pressure = {now.fit_pressure, std::abs(now.fit_pressure - before.fit_pressure)};
+    answer.twist = now.twist;
+    answer.end_rotation = now.end_rotation;
+    answer.extension = now.extension;
+    answer.fit_pressure = now.fit_pressure;
     answer.closing_by_bending = now.closing_by_bending;
     answer.closing_by_axial = now.closing_by_axial;
     answer.fields = solved_fields(std::move(now));

@@ -222,9 +222,9 @@ WeldForce weld_force(const Case& asked, const Level& level, Side side)
 void read_sections(const Case& asked, const Scenario& scenario, Level& level)
 {
     const Bracket& first = level.brackets.front();
-    level.twist = first.torsion.work;
-    level.end_rotation = first.bending.work;
-    level.extension = first.axial.work;
+    level.twist.value = first.torsion.work;
+    level.end_rotation.value = first.bending.work;
+    level.extension.value = first.axial.work;
     if (!asked.sleeve) return;
     double imbalance = 0;
     const auto share = [&](const UnitSolution& solution, double SectionForce::*part)
@@ -329,7 +329,7 @@ Level solved_level(const Case& asked, const Scenario& scenario, const Outline& o
     const auto solved = std::chrono::steady_clock::now();
     level.sites = read_sites(asked, level);
     read_sections(asked, scenario, level);
-    level.fit_pressure = fit_pressure(asked, level);
+    level.fit_pressure.value = fit_pressure(asked, level);
     level.closing_by_bending = closing(level.mesh, level.brackets.front().bending);
     level.closing_by_axial = closing(level.mesh, level.brackets.front().axial);
     collect_evidence(level);

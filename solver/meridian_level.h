@@ -27,7 +27,7 @@ struct Level
     std::vector<SiteAnswer> sites;
     std::array<std::optional<WeldForce>, 2> weld;
     SleeveShare share;
-    double twist = 0, end_rotation = 0, extension = 0, fit_pressure = 0;
+    Measured twist, end_rotation, extension, fit_pressure;
     double closing_by_bending = 0, closing_by_axial = 0;
     double residual = 0, reaction_imbalance = 0, section_imbalance = 0;
     int unknowns = 0;

@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include <gtest/gtest.h>
 
-#include <algorithm>
 #include <cctype>
 #include <cmath>
 #include <fstream>
@@ -131,8 +130,9 @@ TEST(ValidationDocument, HoldsEveryCheckOfThisVersion)
             EXPECT_NE(line.find(part), std::string::npos) << check.name << " without " << part;
         EXPECT_EQ(line.find("missed"), std::string::npos) << line;
     }
-    const auto lines = std::count(text.begin(), text.end(), '`');
-    EXPECT_EQ(lines, 2 * static_cast<std::ptrdiff_t>(all_checks().size()) + 6);  // six stand in the introduction
+    std::size_t lines = 0;
+    for (std::size_t at = text.find("\n| `"); at != std::string::npos; at = text.find("\n| `", at + 1)) ++lines;
+    EXPECT_EQ(lines, all_checks().size());
 }
 
 }  // namespace

@@ -149,15 +149,15 @@ TEST(SlitState, EachTieMakesTheSpliceStiffer)
     const Level free = level_of(open);
     const Level snug = level_of(sample::with_slit(open, SlitState::snug, SlitState::snug));
     const Level bonded = level_of(sample::with_slit(open, SlitState::bonded, SlitState::bonded));
-    EXPECT_LT(bonded.twist, free.twist);
+    EXPECT_LT(bonded.twist.value, free.twist.value);
     ASSERT_EQ(snug.brackets.size(), 2U);
     const Bracket &as_free = snug.brackets[0], &as_held = snug.brackets[1];
     const double round_off = 1 + 1e-10;
-    EXPECT_NEAR(as_free.bending.work, free.end_rotation, 1e-10 * free.end_rotation);
+    EXPECT_NEAR(as_free.bending.work, free.end_rotation.value, 1e-10 * free.end_rotation.value);
     EXPECT_LT(as_held.bending.work, as_free.bending.work);
     EXPECT_LT(as_held.axial.work, as_free.axial.work);
-    EXPECT_LE(bonded.end_rotation, as_held.bending.work * round_off);
-    EXPECT_LE(bonded.extension, as_held.axial.work * round_off);
+    EXPECT_LE(bonded.end_rotation.value, as_held.bending.work * round_off);
+    EXPECT_LE(bonded.extension.value, as_held.axial.work * round_off);
     EXPECT_NEAR(as_held.torsion.work, as_free.torsion.work,
                 1e-10 * as_free.torsion.work);  // it slides without friction
 }
