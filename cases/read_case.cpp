@@ -6,6 +6,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 #include <tuple>
 
 #include "cases/case_text.h"
@@ -95,6 +96,20 @@ void sort_by_place(std::vector<Problem>& problems)
                      { return std::tie(first.line, first.column) < std::tie(second.line, second.column); });
 }
 
+// A misspelt key is one mistake: that its right spelling is missing is not told as well.
+void drop_told_twice(std::vector<Problem>& problems)
+{
+    std::set<std::string> meant;
+    for (const Problem& problem : problems)
+        if (problem.rule == "unknown key") meant.insert(problem.fix);
+    std::erase_if(problems,
+                  [&](const Problem& problem)
+                  {
+                      return problem.rule.starts_with("is missing") &&
+                             meant.contains(fmt::format("did you mean {}?", without_indices(problem.field)));
+                  });
+}
+
 bool is_whole(const Case& asked)
 {
     bool whole = true;
@@ -144,6 +159,7 @@ Result<Case> read_case(const std::string& text, const std::string& file_name)
     for (auto check : {geometry_problems, load_problems})
         for (Problem& problem : check(asked, findings.places, file_name))
             findings.problems.push_back(std::move(problem));
+    drop_told_twice(findings.problems);
     sort_by_place(findings.problems);
     if (!findings.problems.empty()) return findings.problems;
 

@@ -83,6 +83,15 @@ TEST(ReadCase, TellsAllProblemsOfAFileInTheOrderOfTheFile)
     EXPECT_EQ(problem_of(text, "sleeve.lenght").fix, "did you mean sleeve.length?");
 }
 
+// 2026-11-25: "lenght" was reported twice, as unknown and as a missing "length" with a number made up.
+TEST(ReadCase, TellsAMisspeltKeyOnce)
+{
+    const Result<Case> read = read_case(splice_with("length = \"84 mm\"", "lenght = \"84 mm\""), "t.toml");
+    ASSERT_FALSE(read.has_value());
+    ASSERT_EQ(read.problems().size(), 1U);
+    EXPECT_EQ(read.problems()[0].fix, "did you mean sleeve.length?");
+}
+
 TEST(ReadCase, SuggestsTheTableWhereAKeyBelongs)
 {
     expect_only_problem(splice_with("[sleeve.weld]", "passes = 2\n[sleeve.weld]"), "sleeve.passes", "unknown key",
