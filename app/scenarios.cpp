@@ -21,13 +21,15 @@ struct SettledSlit
     std::vector<std::string> notes;
 };
 
-SettledSlit settled_slit(const Case& asked, const MeridianAnswer& answer)
+SettledSlit settled_slit(const Case& asked, const Scenario& scenario)
 {
     SettledSlit settled{asked, {}};
-    if (!asked.sleeve) return settled;
     const CombinedLoad load = peak_load(asked);
+    const bool has_open = asked.sleeve && (asked.sleeve->slit[0] == SlitState::open || asked.sleeve->slit[1] == SlitState::open);
+    if (!has_open || (load.bending == 0 && load.axial == 0)) return settled;
+    const SlitClosing closing = slit_closing(asked, scenario);
     const double closes =
-        answer.closing_by_bending * std::abs(load.bending) + answer.closing_by_axial * std::abs(load.axial);
+        closing.by_bending * std::abs(load.bending) + closing.by_axial * std::abs(load.axial);
     double narrowest = INFINITY;
     for (const Side side : both_sides)
     {
@@ -69,10 +71,9 @@ Accuracy for_information(const Accuracy& accuracy) { return {3 * accuracy.target
 
 Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& accuracy)
 {
+    const SettledSlit settled = settled_slit(asked, scenario);
     Judgement result;
-    result.answer = meridian_answer(asked, scenario, accuracy);
-    const SettledSlit settled = settled_slit(asked, result.answer);
-    if (!settled.notes.empty()) result.answer = meridian_answer(settled.asked, scenario, accuracy);
+    result.answer = meridian_answer(settled.asked, scenario, accuracy);
     result.notes = settled.notes;
     if (toes_are_reference(asked))
         result.checks = checks_of(asked, result.answer, result.answer);

@@ -79,7 +79,6 @@ struct MeridianAnswer
     Measured end_rotation;  // rad per N*mm
     Measured extension;     // mm per N
     Measured fit_pressure;  // MPa, mean of the press fit over the middle half of the pressed slit; 0 without
-    double closing_by_bending = 0, closing_by_axial = 0;  // mm per N*mm or N: largest closing of a free slit
     Evidence evidence;
     SolvedFields fields;    // of the finest mesh, first bracket
 };
@@ -95,6 +94,13 @@ struct Accuracy
 // meshes that agree by chance would hide.
 // Throws CannotCompute when no mesh or no balanced solution is found.
 MeridianAnswer meridian_answer(const Case& asked, const Scenario& scenario, const Accuracy& accuracy);
+
+// Largest closing movement of a free slit, from one coarse mesh (displacements there are within a few per cent).
+struct SlitClosing
+{
+    double by_bending = 0, by_axial = 0;  // mm per N*mm, mm per N
+};
+SlitClosing slit_closing(const Case& asked, const Scenario& scenario);
 
 // Elastic constants by region of a mesh.
 std::vector<ElasticConstants> steel_by_region(const Case& asked, const std::vector<std::string>& regions);

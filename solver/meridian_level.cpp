@@ -226,11 +226,13 @@ void read_sections(const Case& asked, const Scenario& scenario, Level& level)
     level.end_rotation.value = first.bending.work;
     level.extension.value = first.axial.work;
     if (!asked.sleeve) return;
+    // A bar that has lost its butt weld still hangs on a bonded sleeve, down to the corner of its end face.
+    const std::string joint_face = level.mesh.curve.contains("butt") ? "butt" : "land";
     double imbalance = 0;
     const auto share = [&](const UnitSolution& solution, double SectionForce::*part)
     {
         const double sleeve = section_force(level.mesh, level.steel, solution, "sleeve section", "sleeve.right").*part;
-        const double butt = section_force(level.mesh, level.steel, solution, "butt", "bar.right").*part;
+        const double butt = section_force(level.mesh, level.steel, solution, joint_face, "bar.right").*part;
         imbalance = std::max(imbalance, std::abs(std::abs(sleeve + butt) - 1));
         return std::abs(sleeve);
     };
