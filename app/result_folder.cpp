@@ -24,7 +24,8 @@ namespace fs = std::filesystem;
 
 [[noreturn]] void refuse(const fs::path& target, const std::string& why)
 {
-    throw CannotCompute({"", 0, 0, "result folder", fmt::format("\"{}\"", target.string()), fmt::format("could not be written: {}", why),
+    throw CannotCompute({"", 0, 0, "result folder", fmt::format("\"{}\"", target.string()),
+                         fmt::format("could not be written: {}", why),
                          "name a folder on a disk with room that you may write to: --out FOLDER"});
 }
 
@@ -40,7 +41,8 @@ void remove_left_overs(const fs::path& target)
         const std::string name = entry.path().filename().string();
         if (!name.starts_with(prefix)) continue;
         const long process = std::strtol(name.c_str() + prefix.size(), nullptr, 10);
-        if (process > 0 && ::kill(static_cast<pid_t>(process), 0) != 0 && errno == ESRCH) fs::remove_all(entry.path(), ignored);
+        if (process > 0 && ::kill(static_cast<pid_t>(process), 0) != 0 && errno == ESRCH)
+            fs::remove_all(entry.path(), ignored);
     }
 }
 

@@ -25,11 +25,11 @@ SettledSlit settled_slit(const Case& asked, const Scenario& scenario)
 {
     SettledSlit settled{asked, {}};
     const CombinedLoad load = peak_load(asked);
-    const bool has_open = asked.sleeve && (asked.sleeve->slit[0] == SlitState::open || asked.sleeve->slit[1] == SlitState::open);
+    const bool has_open =
+        asked.sleeve && (asked.sleeve->slit[0] == SlitState::open || asked.sleeve->slit[1] == SlitState::open);
     if (!has_open || (load.bending == 0 && load.axial == 0)) return settled;
     const SlitClosing closing = slit_closing(asked, scenario);
-    const double closes =
-        closing.by_bending * std::abs(load.bending) + closing.by_axial * std::abs(load.axial);
+    const double closes = closing.by_bending * std::abs(load.bending) + closing.by_axial * std::abs(load.axial);
     double narrowest = INFINITY;
     for (const Side side : both_sides)
     {
@@ -39,9 +39,10 @@ SettledSlit settled_slit(const Case& asked, const Scenario& scenario)
         narrowest = std::min(narrowest, gap);
     }
     if (std::isfinite(narrowest))
-        settled.notes.push_back(fmt::format("the slit closes under the peak load (bar and sleeve move {:.3f} mm towards each other, the "
-                                            "gap is {:.3f} mm): solved with the faces free and with them touching, the worse counts",
-                                            closes, narrowest));
+        settled.notes.push_back(
+            fmt::format("the slit closes under the peak load (bar and sleeve move {:.3f} mm towards each other, the "
+                        "gap is {:.3f} mm): solved with the faces free and with them touching, the worse counts",
+                        closes, narrowest));
     return settled;
 }
 
@@ -75,8 +76,7 @@ Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& ac
     Judgement result;
     result.answer = meridian_answer(settled.asked, scenario, accuracy);
     result.notes = settled.notes;
-    if (toes_are_reference(asked))
-        result.checks = checks_of(asked, result.answer, result.answer);
+    if (toes_are_reference(asked)) result.checks = checks_of(asked, result.answer, result.answer);
     else
     {
         Scenario reference = scenario;

@@ -33,12 +33,14 @@ void add_stiffness_caution(std::vector<std::string>& cautions, const Case& asked
 {
     const double filler = asked.sleeve->weld.filler.elastic_modulus.value();
     double worst = std::abs(asked.sleeve->material.elastic_modulus.value() / filler - 1);
-    for (const auto& bar : asked.bar) worst = std::max(worst, std::abs(bar->material.elastic_modulus.value() / filler - 1));
+    for (const auto& bar : asked.bar)
+        worst = std::max(worst, std::abs(bar->material.elastic_modulus.value() / filler - 1));
     if (worst > differing_stiffness)
-        cautions.push_back(fmt::format(
-            "Filler and parent metal differ by {:.0f} % in stiffness: where they meet on the surface of a toe or root the "
-            "stress rises slowly with every finer mesh, and the error bars there are too small.",
-            100 * worst));
+        cautions.push_back(
+            fmt::format("Filler and parent metal differ by {:.0f} % in stiffness: where they meet on the surface of a "
+                        "toe or root the "
+                        "stress rises slowly with every finer mesh, and the error bars there are too small.",
+                        100 * worst));
 }
 
 void add_sleeve_cautions(std::vector<std::string>& cautions, const Case& asked)

@@ -52,8 +52,9 @@ void draw_groove(Path& path, const Groove& groove, double surface, const std::st
 
 int Drawing::point(OutlinePoint where)
 {
-    const auto found = std::find_if(out_.points.begin(), out_.points.end(), [&](const OutlinePoint& p)
-                                    { return std::hypot(p.z - where.z, p.r - where.r) < coincident_mm; });
+    const auto found =
+        std::find_if(out_.points.begin(), out_.points.end(),
+                     [&](const OutlinePoint& p) { return std::hypot(p.z - where.z, p.r - where.r) < coincident_mm; });
     if (found != out_.points.end()) return static_cast<int>(found - out_.points.begin());
     out_.points.push_back(where);
     return static_cast<int>(out_.points.size()) - 1;

@@ -145,7 +145,8 @@ void add_middles(Mesh& mesh, const SplitCorners& split, const Outline& outline, 
             mesh.triangle(3 + e, static_cast<Eigen::Index>(t)) = place->second;
         }
     mesh.node.conservativeResize(2, n_corners + static_cast<Eigen::Index>(middles.size()));
-    for (std::size_t i = 0; i < middles.size(); ++i) mesh.node.col(n_corners + static_cast<Eigen::Index>(i)) = middles[i];
+    for (std::size_t i = 0; i < middles.size(); ++i)
+        mesh.node.col(n_corners + static_cast<Eigen::Index>(i)) = middles[i];
 }
 
 // Corner nodes on crack tips.
@@ -247,8 +248,10 @@ void add_pairs(Mesh& mesh, const SplitCorners& split, const Outline& outline, co
         {
             if (inner == outer) continue;
             const auto [place, is_new] = known.try_emplace({inner, outer}, mesh.pair.size());
-            if (is_new) mesh.pair.push_back({inner, outer, Eigen::Vector2d::Zero(), outline.curves[at(flat_edge.curve)].name});
-            mesh.pair[place->second].normal += Eigen::Vector2d(along.y(), -along.x()).normalized();  // right of the walk
+            if (is_new)
+                mesh.pair.push_back({inner, outer, Eigen::Vector2d::Zero(), outline.curves[at(flat_edge.curve)].name});
+            mesh.pair[place->second].normal +=
+                Eigen::Vector2d(along.y(), -along.x()).normalized();  // right of the walk
         }
     }
     for (FacePair& pair : mesh.pair) pair.normal.normalize();

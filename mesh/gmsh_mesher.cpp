@@ -17,8 +17,9 @@ namespace
 {
 
 constexpr int line_element = 1, triangle_element = 2;  // Gmsh's element types
-constexpr double curve_division_precision = 1e-3;      // of the integral that divides a curve; its default 1e-9 costs half the time
-constexpr double delaunay = 5;                         // Gmsh's 2D algorithm that follows steep size fields best
+constexpr double curve_division_precision =
+    1e-3;                       // of the integral that divides a curve; its default 1e-9 costs half the time
+constexpr double delaunay = 5;  // Gmsh's 2D algorithm that follows steep size fields best
 
 [[noreturn]] void refuse(const std::string& what)
 {
@@ -113,8 +114,7 @@ void build_geometry(const Outline& outline)
             const int centre = geo::addPoint(curve.centre->z, curve.centre->r, 0);
             geo::addCircleArc(curve.start + 1, centre, curve.end + 1, tag);
         }
-        else
-            geo::addLine(curve.start + 1, curve.end + 1, tag);
+        else geo::addLine(curve.start + 1, curve.end + 1, tag);
     }
     for (std::size_t i = 0; i < outline.regions.size(); ++i)
     {
@@ -140,10 +140,12 @@ FlatMesh taken_mesh(const Outline& outline)
     {
         std::vector<std::size_t> elements, nodes;
         gmsh::model::mesh::getElementsByType(triangle_element, elements, nodes, static_cast<int>(r) + 1);
-        if (elements.empty()) refuse(fmt::format("no elements in region {}: {}", outline.regions[r].name, last_words()));
+        if (elements.empty())
+            refuse(fmt::format("no elements in region {}: {}", outline.regions[r].name, last_words()));
         for (std::size_t t = 0; t < elements.size(); ++t)
         {
-            flat.triangle.push_back({node_index(nodes[3 * t]), node_index(nodes[3 * t + 1]), node_index(nodes[3 * t + 2])});
+            flat.triangle.push_back(
+                {node_index(nodes[3 * t]), node_index(nodes[3 * t + 1]), node_index(nodes[3 * t + 2])});
             flat.region.push_back(static_cast<int>(r));
         }
     }

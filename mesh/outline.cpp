@@ -21,11 +21,11 @@ constexpr double least_toe_turn_rad = 0.05;  // a flatter corner is no notch
 // The curves at z = 0 that both sides share, by the point where they end.
 struct JointPlane
 {
-    double inner = 0;               // axis or bore
-    double land = 0;                // radius of the land's edge; 0: no land
-    double surface = 0;             // of the butt, mean of the two bars
-    std::vector<int> core, butt;    // land (unfused), fused ring
-    std::vector<int> sleeve;        // through the sleeve's wall
+    double inner = 0;             // axis or bore
+    double land = 0;              // radius of the land's edge; 0: no land
+    double surface = 0;           // of the butt, mean of the two bars
+    std::vector<int> core, butt;  // land (unfused), fused ring
+    std::vector<int> sleeve;      // through the sleeve's wall
 };
 
 // One side of the splice in numbers, mm, distances from the joint outward.
@@ -156,10 +156,10 @@ ToeFillet toe_fillet(OutlinePoint corner, OutlinePoint arrive, OutlinePoint leav
 
 struct SleeveEnd
 {
-    std::vector<int> bar_side;    // slit side of the bar from the butt zone to the weld toe's arc
-    std::vector<int> slit;        // the part of it that is unfused
-    std::vector<int> sleeve_side; // the sleeve's boundary from the slit's end over the outside to z = 0
-    OutlinePoint bar_toe;         // where the plain bar begins
+    std::vector<int> bar_side;     // slit side of the bar from the butt zone to the weld toe's arc
+    std::vector<int> slit;         // the part of it that is unfused
+    std::vector<int> sleeve_side;  // the sleeve's boundary from the slit's end over the outside to z = 0
+    OutlinePoint bar_toe;          // where the plain bar begins
 };
 
 // The outside of the sleeve from `path` (at its end face or toe) back to the joint.
@@ -222,9 +222,10 @@ WeldTop weld_top(Drawing& drawing, const Half& half, OutlinePoint up_face)
         return top;
     }
     top.face_end = top.middle = top.corner;
-    drawing.absent(fmt::format("sleeve-toe.{}: the weld leg of {:g} mm reaches the sleeve's outer corner "
-                               "({:.3g} mm of end face would be left, its toe fillet needs {:.3g} mm)",
-                               name_of(half.side), half.leg_on_sleeve, wall_left, tangent));
+    drawing.absent(
+        fmt::format("sleeve-toe.{}: the weld leg of {:g} mm reaches the sleeve's outer corner "
+                    "({:.3g} mm of end face would be left, its toe fillet needs {:.3g} mm)",
+                    name_of(half.side), half.leg_on_sleeve, wall_left, tangent));
     return top;
 }
 
@@ -243,8 +244,7 @@ void draw_behind_weld(Path& path, const Half& half, const WeldTop& top, OutlineP
         const double stub = half.end_radius - half.bar_radius - half.leg_on_sleeve;
         path.line_to(half.reach + stub * up_face.z / up_face.r, half.end_radius, "sleeve end");
     }
-    else
-        path.line_to(half.reach, half.end_radius, "sleeve end");
+    else path.line_to(half.reach, half.end_radius, "sleeve end");
     draw_sleeve_outside(path, half);
 }
 
@@ -330,8 +330,8 @@ void draw_half(Drawing& drawing, const Case& asked, const Scenario& scenario, Si
     Path surface(drawing, side, end.bar_toe.z, end.bar_toe.r);
     draw_bar_surface(surface, bar, name);
     drawing.region("bar." + name,
-                   joined({plane.core, draw_land_notch(drawing, plane, side, half.root_radius), plane.butt, butt.curves(), end.bar_side,
-                           surface.curves(), draw_end_and_axis(drawing, bar, side)}));
+                   joined({plane.core, draw_land_notch(drawing, plane, side, half.root_radius), plane.butt,
+                           butt.curves(), end.bar_side, surface.curves(), draw_end_and_axis(drawing, bar, side)}));
 }
 
 // A shaft of one bar: both of its ends are loaded.

@@ -35,17 +35,17 @@ struct OutlinePoint
 
 struct OutlineCurve
 {
-    int start = 0, end = 0;             // point indices
-    std::optional<OutlinePoint> centre; // arc of less than 180 degrees; absent: a straight line
-    std::string name;                   // "bar-toe.left", "slit.right", "land", "axis", "end.left", ...
-    bool unfused = false;               // interior curve whose two faces are separate bodies
-    double notch_radius = 0;            // mm, of the notch this arc belongs to; 0 elsewhere
+    int start = 0, end = 0;              // point indices
+    std::optional<OutlinePoint> centre;  // arc of less than 180 degrees; absent: a straight line
+    std::string name;                    // "bar-toe.left", "slit.right", "land", "axis", "end.left", ...
+    bool unfused = false;                // interior curve whose two faces are separate bodies
+    double notch_radius = 0;             // mm, of the notch this arc belongs to; 0 elsewhere
 };
 
 struct OutlineRegion
 {
-    std::string name;        // "bar.left", "bar.right", "sleeve.left", "sleeve.right", "fillet.left", "fillet.right"
-    std::vector<int> curves; // boundary, each curve once, in any order and direction
+    std::string name;         // "bar.left", "bar.right", "sleeve.left", "sleeve.right", "fillet.left", "fillet.right"
+    std::vector<int> curves;  // boundary, each curve once, in any order and direction
 };
 
 // Sharp end of an unfused face: a crack front, meshed for its singular stress.
@@ -75,10 +75,10 @@ enum class RootShape
 // What is taken as sound, and how sharp the notches are.
 struct Scenario
 {
-    std::string name = "sound";         // "sound", "hidden weld lost", "left sleeve weld lost", "right sleeve weld lost"
+    std::string name = "sound";  // "sound", "hidden weld lost", "left sleeve weld lost", "right sleeve weld lost"
     bool butt_fused = true;
-    bool sleeve_weld_fused[2] = {true, true};     // [left, right]
-    std::optional<Millimetre> toe_radius;         // absent: as the case states
+    bool sleeve_weld_fused[2] = {true, true};  // [left, right]
+    std::optional<Millimetre> toe_radius;      // absent: as the case states
     RootShape root_shape = RootShape::keyhole;
 };
 

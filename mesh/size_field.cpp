@@ -55,8 +55,8 @@ SizeField::SizeField(const Outline& outline, const MeshSize& size) : growth_(siz
         constexpr double infinity = std::numeric_limits<double>::infinity();
         Wall wall{infinity, -infinity, infinity, -infinity, 0};
         for (const int c : region.curves)
-            for (const int p : {outline.curves[static_cast<std::size_t>(c)].start,
-                                outline.curves[static_cast<std::size_t>(c)].end})
+            for (const int p :
+                 {outline.curves[static_cast<std::size_t>(c)].start, outline.curves[static_cast<std::size_t>(c)].end})
             {
                 const OutlinePoint point = outline.points[static_cast<std::size_t>(p)];
                 wall.z_low = std::min(wall.z_low, point.z);

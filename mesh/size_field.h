@@ -14,11 +14,11 @@ namespace splicewright
 struct MeshSize
 {
     double elements_per_quarter_turn = 8;  // of a notch arc
-    double tangent_factor = 0.4;           // element size where a notch arc leaves the plain surface, over that on the arc
-    double growth = 0.4;                  // element size gained per mm of distance from a notch
-    double sections_per_wall = 2;          // elements across the thinnest wall nearby
-    double elements_per_tip_reach = 24;    // of a sharp crack tip, see tip_reach
-    std::map<std::string, double> finer;   // by curve name: factor on elements_per_quarter_turn
+    double tangent_factor = 0.4;   // element size where a notch arc leaves the plain surface, over that on the arc
+    double growth = 0.4;           // element size gained per mm of distance from a notch
+    double sections_per_wall = 2;  // elements across the thinnest wall nearby
+    double elements_per_tip_reach = 24;   // of a sharp crack tip, see tip_reach
+    std::map<std::string, double> finer;  // by curve name: factor on elements_per_quarter_turn
 };
 
 // Edge length of elements, mm, at a point of the section: from each notch arc it grows linearly with distance,

@@ -21,17 +21,17 @@ struct CheckRow
     std::string id;    // "fatigue/bar-toe.left", unique within a scenario
     std::string site;  // "bar-toe.left"
     CheckKind kind = CheckKind::strength;
-    std::string check;   // what is compared, in words
-    double demand = 0;   // in `unit`
-    double capacity = 0; // in `unit`
+    std::string check;    // what is compared, in words
+    double demand = 0;    // in `unit`
+    double capacity = 0;  // in `unit`
     std::string unit;
-    std::string brief;       // demand in a few characters where demand of capacity says nothing: "normal 0.3, shear 0.5"
+    std::string brief;  // demand in a few characters where demand of capacity says nothing: "normal 0.3, shear 0.5"
     double utilisation = 0;  // demand over capacity as the method counts it; at the upper end of the error bar
     double error_pct = 0;    // discretisation error of the stress behind it
     std::string method;      // formula in words
     std::string source;      // document, edition, clause
     Provenance provenance = Provenance::from_memory;  // weakest of what went in
-    std::string note;        // limits of validity, what was assumed; may be empty
+    std::string note;                                 // limits of validity, what was assumed; may be empty
     [[nodiscard]] bool passes() const { return utilisation <= 1; }
 };
 

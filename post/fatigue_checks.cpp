@@ -66,10 +66,12 @@ WeldCurves curves_of(const Case& asked, const std::string& site)
     if (is_weld_notch(site))
     {
         const double wall = asked.sleeve ? (asked.sleeve->end_diameter.value() -
-                                            asked.bar[index(side_of(site))]->sections.front().diameter.value()) / 2
+                                            asked.bar[index(side_of(site))]->sections.front().diameter.value()) /
+                                               2
                                          : INFINITY;
-        return {effective_notch_curve(NotchStress::first_principal, factor), effective_notch_curve(NotchStress::shear, factor),
-                "effective notch stress, 1 mm", "effective notch stress, reference radius 1 mm",
+        return {effective_notch_curve(NotchStress::first_principal, factor),
+                effective_notch_curve(NotchStress::shear, factor), "effective notch stress, 1 mm",
+                "effective notch stress, reference radius 1 mm",
                 wall < 5 ? fmt::format("sleeve wall {:.3g} mm: the method asks for 5 mm; indicative only", wall) : ""};
     }
     if (site == "butt-surface")
@@ -87,7 +89,8 @@ WeldCurves curves_of(const Case& asked, const std::string& site)
 // Infinite where a single load is beyond the strength.
 std::string damage_words(double damage)
 {
-    return std::isfinite(damage) ? fmt::format("damage {:.2g}", damage) : "damage without bound: one load is beyond the strength";
+    return std::isfinite(damage) ? fmt::format("damage {:.2g}", damage)
+                                 : "damage without bound: one load is beyond the strength";
 }
 
 std::string demand_words(const FatigueUtilisation& normal, const FatigueUtilisation& shear)
@@ -109,7 +112,8 @@ CheckRow weld_row(const Case& asked, const SiteAnswer& site)
     const double limit = miner_limit(MeanStress::steady).value;
     const FatigueUtilisation normal = fatigue_utilisation(spectrum.normal, curves.normal, Amplitude::variable, limit);
     const FatigueUtilisation shear = fatigue_utilisation(spectrum.shear, curves.shear, Amplitude::variable, limit);
-    const Sourced<Interaction> joint = squares_interaction(normal.utilisation, shear.utilisation, Phase::non_proportional);
+    const Sourced<Interaction> joint =
+        squares_interaction(normal.utilisation, shear.utilisation, Phase::non_proportional);
     CheckRow row;
     row.id = "fatigue/" + site.id;
     row.site = site.id;
@@ -119,10 +123,10 @@ CheckRow weld_row(const Case& asked, const SiteAnswer& site)
     row.capacity = 1;
     row.unit = "share of allowed stress";
     row.brief = fmt::format("σ {:.2f}, τ {:.2f}", normal.utilisation, shear.utilisation);
-    row.error_pct = std::max(100 * site.torsion.shear.error / std::max(site.torsion.shear.value, 1e-300) *
-                                 (spectrum.shear.empty() ? 0 : 1),
-                             100 * site.bending.principal.error / std::max(site.bending.principal.value, 1e-300) *
-                                 (spectrum.normal.empty() ? 0 : 1));
+    row.error_pct = std::max(
+        100 * site.torsion.shear.error / std::max(site.torsion.shear.value, 1e-300) * (spectrum.shear.empty() ? 0 : 1),
+        100 * site.bending.principal.error / std::max(site.bending.principal.value, 1e-300) *
+            (spectrum.normal.empty() ? 0 : 1));
     row.utilisation = joint.value.utilisation * (1 + row.error_pct / 100);
     row.method = fmt::format("{}; {} and {}, partial factor {:.2f}, Miner sum {:.1f}, squares with 0.5", curves.method,
                              curves.normal.name, curves.shear.name, curves.normal.partial_factor, limit);
@@ -147,14 +151,17 @@ NotchFactors notch_factors(const SiteAnswer& site, const PlainSite& plain)
 {
     NotchFactors factors;
     if (plain.notch_radius.value() == 0) return factors;
-    const double bending = site.bending.principal.value / surface_bending_stress(plain.section, NewtonMillimetre{1}).value.value();
+    const double bending =
+        site.bending.principal.value / surface_bending_stress(plain.section, NewtonMillimetre{1}).value.value();
     const double torsion = site.torsion.shear.value / surface_shear(plain.section, NewtonMillimetre{1}).value.value();
-    const Sourced<NotchSensitivity> qb = notch_sensitivity(plain.material->tensile, plain.notch_radius, NotchLoad::bending);
-    const Sourced<NotchSensitivity> qt = notch_sensitivity(plain.material->tensile, plain.notch_radius, NotchLoad::torsion);
+    const Sourced<NotchSensitivity> qb =
+        notch_sensitivity(plain.material->tensile, plain.notch_radius, NotchLoad::bending);
+    const Sourced<NotchSensitivity> qt =
+        notch_sensitivity(plain.material->tensile, plain.notch_radius, NotchLoad::torsion);
     factors.bending = fatigue_notch_factor(std::max(1.0, bending), qb.value.q.value_or(1));
     factors.torsion = fatigue_notch_factor(std::max(1.0, torsion), qt.value.q.value_or(1));
-    factors.note = fmt::format("Kt {:.3f} bending, {:.3f} torsion by finite elements; Kf {:.3f}, Kfs {:.3f}", bending, torsion,
-                               factors.bending, factors.torsion);
+    factors.note = fmt::format("Kt {:.3f} bending, {:.3f} torsion by finite elements; Kf {:.3f}, Kfs {:.3f}", bending,
+                               torsion, factors.bending, factors.torsion);
     if (!qb.value.q) factors.note += "; full notch sensitivity: " + qb.value.absent_because;
     return factors;
 }
@@ -174,7 +181,8 @@ std::vector<StressBlock> shaft_blocks(const Load& load, const PlainSite& plain, 
     for (const TorqueBlock& block : load.blocks)
     {
         const double high = block.high.value(), low = block.low.value();
-        add(bending_with(load, std::max(std::abs(high), std::abs(low))), (high - low) / 2, (high + low) / 2, block.count);
+        add(bending_with(load, std::max(std::abs(high), std::abs(low))), (high - low) / 2, (high + low) / 2,
+            block.count);
     }
     if (load.running_bending.value() > 0)
         add(load.running_bending.value(), 0, load.running_torque.value(), load.revolutions);
@@ -202,7 +210,9 @@ CheckRow shaft_row(const Case& asked, const SiteAnswer& site)
     row.note = notch.note;
     EXPECTS(endurance.value.has_value());  // the case rules keep diameters within the size factor's range
     const double f = share.value.value_or(stretched_share);
-    if (!share.value) append(row.note, fmt::format("tensile strength above the chart: {} of it taken at 1000 cycles (judgement)", stretched_share));
+    if (!share.value)
+        append(row.note, fmt::format("tensile strength above the chart: {} of it taken at 1000 cycles (judgement)",
+                                     stretched_share));
     const Sourced<ShaftFatigue> fatigue =
         shaft_fatigue(shaft_blocks(asked.load, plain, notch), {plain.material->tensile, endurance.value->limit, f},
                       shaft_miner_limit);
@@ -211,7 +221,8 @@ CheckRow shaft_row(const Case& asked, const SiteAnswer& site)
     row.utilisation = fatigue.value.utilisation * (1 + row.error_pct / 100);
     row.source += "; " + fatigue.source;
     row.provenance = weaker(row.provenance, fatigue.provenance);
-    append(row.note, fmt::format("endurance limit {:.0f} MPa, {}", endurance.value->limit.value(), damage_words(fatigue.value.damage)));
+    append(row.note, fmt::format("endurance limit {:.0f} MPa, {}", endurance.value->limit.value(),
+                                 damage_words(fatigue.value.damage)));
     if (fatigue.value.low_cycle) append(row.note, "a load allows fewer than 1000 cycles: strength governs");
     return row;
 }

@@ -63,15 +63,15 @@ void add_plain_bar(std::vector<HandbookRow>& rows, const Case& asked, const Site
                        shear.value.value(), "MPa", band, shear.source, shear.provenance));
     rows.push_back(row(site.id + ": bending stress per kN·m", scaled(site.bending.principal, per_kilonewton_metre),
                        bending.value.value(), "MPa", band, bending.source, bending.provenance));
-    rows.push_back(row(site.id + ": axial stress per kN", scaled(site.axial.principal, per_kilonewton), pull.value.value(),
-                       "MPa", band, pull.source, pull.provenance));
+    rows.push_back(row(site.id + ": axial stress per kN", scaled(site.axial.principal, per_kilonewton),
+                       pull.value.value(), "MPa", band, pull.source, pull.provenance));
 }
 
 struct LoadedPeak
 {
     Loading loading;
-    Measured peak;    // MPa per unit load
-    double nominal;   // MPa per unit load
+    Measured peak;   // MPa per unit load
+    double nominal;  // MPa per unit load
 };
 
 std::array<LoadedPeak, 3> loaded_peaks(const SiteAnswer& site, const RoundSection& net)
@@ -117,7 +117,8 @@ void add_groove(std::vector<HandbookRow>& rows, const Case& asked, const SiteAns
 // Round bar at the joint plane, mean of the two.
 RoundSection joint_section(const Case& asked)
 {
-    return {(asked.bar[0]->sections.front().diameter + asked.bar[1]->sections.front().diameter) / 2, asked.bar[0]->bore};
+    return {(asked.bar[0]->sections.front().diameter + asked.bar[1]->sections.front().diameter) / 2,
+            asked.bar[0]->bore};
 }
 
 RoundSection sleeve_section(const Case& asked)
@@ -135,9 +136,10 @@ Band share_band(const Case& asked, double share)
 {
     const double length = asked.sleeve->length.value(), soft = joint_section(asked).outer_diameter.value();
     const double with_soft_welds = 1 / (1 / share + soft / length);
-    return {100 * (with_soft_welds / share - 1), 2,
-            "equal twist is the limit of a long sleeve; the welds at its ends give way, by up to half a diameter of bar "
-            "each (judgement)"};
+    return {
+        100 * (with_soft_welds / share - 1), 2,
+        "equal twist is the limit of a long sleeve; the welds at its ends give way, by up to half a diameter of bar "
+        "each (judgement)"};
 }
 
 void add_share(std::vector<HandbookRow>& rows, const Case& asked, const MeridianAnswer& answer)
@@ -161,11 +163,13 @@ void add_weld_lines(std::vector<HandbookRow>& rows, const Case& asked, const Mer
                                 asked.bar[index(side)]->sections.front().diameter};
         const double torque = answer.share.torsion.value * per_kilonewton_metre;
         if (torque < 1) continue;
-        const auto line = ring_throat_stress(throat_mean_radius(fillet), throat(fillet), {NewtonMillimetre{torque}, {}, {}});
+        const auto line =
+            ring_throat_stress(throat_mean_radius(fillet), throat(fillet), {NewtonMillimetre{torque}, {}, {}});
         const double fe = std::abs(weld.torsion_tangential) * per_kilonewton_metre / throat(fillet).value();
         rows.push_back(row(fmt::format("throat.{}: shear per kN·m of torque on the shaft", name_of(side)),
                            {fe, fe * weld.error_pct / 100}, line.value.torsion.value(), "MPa",
-                           {-1, 1, "statics: the weld passes on what the sleeve carries"}, line.source, line.provenance));
+                           {-1, 1, "statics: the weld passes on what the sleeve carries"}, line.source,
+                           line.provenance));
     }
 }
 
@@ -186,9 +190,11 @@ void add_press_fit(std::vector<HandbookRow>& rows, const Case& asked, const Meri
         sum += lame.value.pressure.value();
         ++count;
     }
-    rows.push_back(row("press fit: pressure, mean over the middle half of each side", answer.fit_pressure, sum / count, "MPa",
-                       {-10, 25, "the formula is for a long sleeve; the welds and the free zone at the butt disturb a short "
-                                 "one (judgement)"},
+    rows.push_back(row("press fit: pressure, mean over the middle half of each side", answer.fit_pressure, sum / count,
+                       "MPa",
+                       {-10, 25,
+                        "the formula is for a long sleeve; the welds and the free zone at the butt disturb a short "
+                        "one (judgement)"},
                        lame.source, lame.provenance));
 }
 

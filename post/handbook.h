@@ -17,7 +17,7 @@ struct HandbookRow
     double fe = 0, handbook = 0;
     std::string unit;
     double fe_error_pct = 0;
-    double difference_pct = 0;              // fe over handbook, minus one
+    double difference_pct = 0;                   // fe over handbook, minus one
     double band_low_pct = 0, band_high_pct = 0;  // where the difference may lie while the handbook can be trusted
     std::string band_reason;
     bool agrees = false;  // within the band widened by the finite-element error

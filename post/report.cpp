@@ -18,8 +18,7 @@ std::vector<CheckRow> rows_where(const std::vector<CheckRow>& rows, CheckKind ki
 {
     std::vector<CheckRow> kept;
     std::copy_if(rows.begin(), rows.end(), std::back_inserter(kept),
-                 [&](const CheckRow& row)
-                 { return row.kind == kind && is_plain_metal(row.site) != of_splice; });
+                 [&](const CheckRow& row) { return row.kind == kind && is_plain_metal(row.site) != of_splice; });
     return kept;
 }
 
@@ -68,22 +67,26 @@ std::vector<std::string> cautions(const Report& report)
     std::vector<std::string> list = report.asked.cautions;
     list.insert(list.end(), sound.notes.begin(), sound.notes.end());
     if (!sound.answer.evidence.reached)
-        list.push_back(fmt::format("The asked accuracy of {:g} % was not reached: the worst site is known to {:.2g} % only. "
-                                   "No pass is given.",
-                                   sound.answer.evidence.accuracy_pct, sound.answer.evidence.worst_error_pct));
-    const auto disagree = std::count_if(report.handbook.begin(), report.handbook.end(), [](const HandbookRow& row) { return !row.agrees; });
+        list.push_back(
+            fmt::format("The asked accuracy of {:g} % was not reached: the worst site is known to {:.2g} % only. "
+                        "No pass is given.",
+                        sound.answer.evidence.accuracy_pct, sound.answer.evidence.worst_error_pct));
+    const auto disagree = std::count_if(report.handbook.begin(), report.handbook.end(),
+                                        [](const HandbookRow& row) { return !row.agrees; });
     if (disagree > 0)
-        list.push_back(fmt::format("{} handbook value{} disagree{} with the finite elements beyond what can be trusted: see "
-                                   "the handbook table.",
-                                   disagree, disagree == 1 ? "" : "s", disagree == 1 ? "s" : ""));
-    list.insert(list.end(),
-                {"Advisory only: local vehicle law, club rules, the insurer and a qualified engineer or inspector decide.",
-                 "Identify the steel first. Unknown or highly heat-treated bar: assume the worst, or do not weld.",
-                 "Low-hydrogen process, preheat held to the last pass, slow cooling; wait a day or two before inspecting, cold "
-                 "cracks come late. Look, then magnetic particles or penetrant; ultrasound for the butt.",
-                 "Coatings off (zinc, epoxy), fresh air, eyes, skin and ears covered, a fire watch. No welding current through "
-                 "bearings or joints; no joint, boot, seal or sensor ring in the heat.",
-                 "A broken shaft can lock a wheel or flail: guard it, prove it, inspect it again, limit its life."});
+        list.push_back(
+            fmt::format("{} handbook value{} disagree{} with the finite elements beyond what can be trusted: see "
+                        "the handbook table.",
+                        disagree, disagree == 1 ? "" : "s", disagree == 1 ? "s" : ""));
+    list.insert(
+        list.end(),
+        {"Advisory only: local vehicle law, club rules, the insurer and a qualified engineer or inspector decide.",
+         "Identify the steel first. Unknown or highly heat-treated bar: assume the worst, or do not weld.",
+         "Low-hydrogen process, preheat held to the last pass, slow cooling; wait a day or two before inspecting, cold "
+         "cracks come late. Look, then magnetic particles or penetrant; ultrasound for the butt.",
+         "Coatings off (zinc, epoxy), fresh air, eyes, skin and ears covered, a fire watch. No welding current through "
+         "bearings or joints; no joint, boot, seal or sensor ring in the heat.",
+         "A broken shaft can lock a wheel or flail: guard it, prove it, inspect it again, limit its life."});
     return list;
 }
 

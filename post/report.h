@@ -26,7 +26,7 @@ struct Judgement
 // each may grow.
 struct AgainstPlainBar
 {
-    double strength_splice = 0, strength_bar = 0;  // peak load may grow by this factor
+    double strength_splice = 0, strength_bar = 0;       // peak load may grow by this factor
     std::optional<double> fatigue_splice, fatigue_bar;  // stress may grow by this factor over the life asked for
     std::string splice_site, bar_site, fatigue_site, bar_fatigue_site;  // weakest of each
 };

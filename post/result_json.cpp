@@ -41,10 +41,8 @@ Json measured(const Measured& value, double factor)
 Json unit_stress(const UnitPeak& peak, double factor, LoadKind kind)
 {
     Json json{{"von_mises_MPa", finite(peak.von_mises.value * factor)}};
-    if (kind == LoadKind::torsion)
-        json["shear_MPa"] = finite(peak.shear.value * factor);
-    else
-        json["principal_MPa"] = finite(peak.principal.value * factor);
+    if (kind == LoadKind::torsion) json["shear_MPa"] = finite(peak.shear.value * factor);
+    else json["principal_MPa"] = finite(peak.principal.value * factor);
     json["error_pct"] = error_pct(peak.von_mises);
     return json;
 }
@@ -77,7 +75,8 @@ Json throat_stress(const FilletWeld& fillet, const LineForce& force, double fact
 Json throat_site(const Case& asked, const WeldForce& weld, Side side)
 {
     const Bar& bar = *asked.bar[index(side)];
-    const FilletWeld fillet{asked.sleeve->weld.leg_on_bar, asked.sleeve->weld.leg_on_sleeve, bar.sections.front().diameter};
+    const FilletWeld fillet{asked.sleeve->weld.leg_on_bar, asked.sleeve->weld.leg_on_sleeve,
+                            bar.sections.front().diameter};
     const double reach = sleeve_reach(*asked.sleeve, side);
     return {{"id", std::string("throat.") + name_of(side)},
             {"z_mm", side == Side::right ? reach : -reach},
@@ -87,7 +86,8 @@ Json throat_site(const Case& asked, const WeldForce& weld, Side side)
              {{"torsion", throat_stress(fillet, {0, 0, weld.torsion_tangential}, per_kilonewton_metre, weld.error_pct)},
               {"bending", throat_stress(fillet, {weld.bending_outward, weld.bending_radial, 0}, per_kilonewton_metre,
                                         weld.error_pct)},
-              {"axial", throat_stress(fillet, {weld.axial_outward, weld.axial_radial, 0}, per_kilonewton, weld.error_pct)}}}};
+              {"axial",
+               throat_stress(fillet, {weld.axial_outward, weld.axial_radial, 0}, per_kilonewton, weld.error_pct)}}}};
 }
 
 Json sites(const Case& asked, const MeridianAnswer& answer)

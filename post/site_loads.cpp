@@ -16,16 +16,19 @@ namespace splicewright
 
 CombinedLoad peak_load(const Case& asked)
 {
-    const bool press = asked.sleeve && (asked.sleeve->slit[0] == SlitState::press || asked.sleeve->slit[1] == SlitState::press);
-    return {asked.load.peak_torque.value(), asked.load.peak_bending.value(), asked.load.axial.value(), press ? 1.0 : 0.0};
+    const bool press =
+        asked.sleeve && (asked.sleeve->slit[0] == SlitState::press || asked.sleeve->slit[1] == SlitState::press);
+    return {asked.load.peak_torque.value(), asked.load.peak_bending.value(), asked.load.axial.value(),
+            press ? 1.0 : 0.0};
 }
 
 std::string peak_load_text(const Case& asked)
 {
     std::string text;
     int n_parts = 0;
-    const auto add = [&](const std::string& part)
-    { text += fmt::format("{}{}", std::array{"", " with ", " and "}[static_cast<std::size_t>(n_parts++)], part); };
+    const auto add = [&](const std::string& part) {
+        text += fmt::format("{}{}", std::array{"", " with ", " and "}[static_cast<std::size_t>(n_parts++)], part);
+    };
     if (asked.load.peak_torque.value() != 0)
         add(fmt::format("peak torque {:.4g} N·m", asked.load.peak_torque.value() / newton_millimetre_per_newton_metre));
     if (asked.load.peak_bending.value() != 0)
@@ -72,7 +75,8 @@ Side side_of(const std::string& site) { return site.find(".right") != std::strin
 
 bool is_weld_notch(const std::string& site)
 {
-    return site.starts_with("bar-toe") || site.starts_with("sleeve-toe") || site.starts_with("root") || site == "land-edge";
+    return site.starts_with("bar-toe") || site.starts_with("sleeve-toe") || site.starts_with("root") ||
+           site == "land-edge";
 }
 
 bool is_plain_metal(const std::string& site)

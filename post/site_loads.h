@@ -22,7 +22,7 @@ struct SiteDemand
 {
     double von_mises = 0;  // MPa
     double error_pct = 0;
-    double z = 0, r = 0;   // where, mm
+    double z = 0, r = 0;  // where, mm
 };
 SiteDemand site_demand(const SiteAnswer& site, const CombinedLoad& load);
 
@@ -31,8 +31,8 @@ double combined_error_pct(const SiteAnswer& site, const CombinedLoad& load);
 
 // "left" or "right" of a site such as "bar-toe.left"; left for sites on the joint plane.
 Side side_of(const std::string& site);
-bool is_weld_notch(const std::string& site);  // toes, roots and the land's edge
-bool is_plain_metal(const std::string& site); // bar, shoulder, groove
+bool is_weld_notch(const std::string& site);   // toes, roots and the land's edge
+bool is_plain_metal(const std::string& site);  // bar, shoulder, groove
 
 // Net section, notch radius and local material of "bar.S", "shoulder.S.N" and "groove.S.N". For "bar.S" the thinnest
 // section of the bar, radius 0.

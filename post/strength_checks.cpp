@@ -26,8 +26,8 @@ struct Limit
     Provenance provenance = Provenance::from_memory;
 };
 
-CheckRow yield_row(const std::string& site, const std::string& check, double demand, double error_pct, const Limit& limit,
-                   const std::string& method)
+CheckRow yield_row(const std::string& site, const std::string& check, double demand, double error_pct,
+                   const Limit& limit, const std::string& method)
 {
     CheckRow row;
     row.id = "strength/" + site;
@@ -46,7 +46,8 @@ CheckRow yield_row(const std::string& site, const std::string& check, double dem
 
 Limit yield_of(const Material& material)
 {
-    return {material.yield, fmt::format("yield of {} {:.4g} MPa ({})", material.name, material.yield.value(), material.source),
+    return {material.yield,
+            fmt::format("yield of {} {:.4g} MPa ({})", material.name, material.yield.value(), material.source),
             material.provenance};
 }
 
@@ -54,8 +55,8 @@ Limit heated_yield_of(const Material& material)
 {
     if (material.heated_yield_factor >= 1) return yield_of(material);
     return {material.heated_yield_factor * material.yield,
-            fmt::format("{:.2g} x yield of {} {:.4g} MPa, softened beside a weld (judgement)", material.heated_yield_factor,
-                        material.name, material.yield.value()),
+            fmt::format("{:.2g} x yield of {} {:.4g} MPa, softened beside a weld (judgement)",
+                        material.heated_yield_factor, material.name, material.yield.value()),
             Provenance::judgement};
 }
 
@@ -119,11 +120,11 @@ CheckRow throat_row(const Case& asked, const WeldForce& weld, Side side, const C
     const SleeveWeld& fillet = asked.sleeve->weld;
     const Bar& bar = *asked.bar[index(side)];
     const std::array<const Material*, 3> parts{&fillet.filler, &asked.sleeve->material, &bar.material};
-    const Material& weakest = **std::min_element(parts.begin(), parts.end(), [](const Material* a, const Material* b)
-                                                 { return a->tensile < b->tensile; });
+    const Material& weakest = **std::min_element(
+        parts.begin(), parts.end(), [](const Material* a, const Material* b) { return a->tensile < b->tensile; });
     const Sourced<double> beta_w = correlation_factor(weakest.name);
-    const WeldCheck check = worst_throat({fillet.leg_on_bar, fillet.leg_on_sleeve, bar.sections.front().diameter}, weld, load,
-                                         weakest.tensile, beta_w.value);
+    const WeldCheck check = worst_throat({fillet.leg_on_bar, fillet.leg_on_sleeve, bar.sections.front().diameter}, weld,
+                                         load, weakest.tensile, beta_w.value);
     CheckRow row;
     row.site = fmt::format("throat.{}", name_of(side));
     row.id = "strength/" + row.site;
@@ -157,8 +158,7 @@ std::vector<CheckRow> strength_checks(const Case& asked, const MeridianAnswer& a
             rows.push_back(yield_row(site.id, "yield of the net section", nominal_von_mises(plain.section, load), 0,
                                      yield_of(*plain.material), "nominal stress of the net section"));
         }
-        else if (site.id.starts_with("bar-toe."))
-            rows.push_back(beside_weld_row(asked, site.id, load));
+        else if (site.id.starts_with("bar-toe.")) rows.push_back(beside_weld_row(asked, site.id, load));
         else if (site.id == "sleeve-mid")
             rows.push_back(fe_yield_row(site, load, "yield of the sleeve", yield_of(asked.sleeve->material)));
         else if (site.id == "butt-surface")

@@ -103,10 +103,14 @@ char reliance(Provenance provenance)
 std::string reliance_lines(const std::vector<CheckRow>& rows)
 {
     const auto count = [&](char mark)
-    { return std::count_if(rows.begin(), rows.end(), [mark](const CheckRow& row) { return reliance(row.provenance) == mark; }); };
-    return wrapped(fmt::format("m: a limit of this row is from memory ({} of {} rows); j: one is judgement or practice without "
-                               "a source ({}). Verify them before you rely on them; result.json names each source.",
-                               count('m'), rows.size(), count('j')),
+    {
+        return std::count_if(rows.begin(), rows.end(),
+                             [mark](const CheckRow& row) { return reliance(row.provenance) == mark; });
+    };
+    return wrapped(fmt::format(
+                       "m: a limit of this row is from memory ({} of {} rows); j: one is judgement or practice without "
+                       "a source ({}). Verify them before you rely on them; result.json names each source.",
+                       count('m'), rows.size(), count('j')),
                    2) +
            "\n";
 }
@@ -119,8 +123,8 @@ std::string error_words(double error_pct)
 
 std::string check_line(const CheckRow& row)
 {
-    const std::string demand = row.kind == CheckKind::strength ? fmt::format("{:.0f} of {:.0f} MPa", row.demand, row.capacity)
-                                                               : row.brief;
+    const std::string demand =
+        row.kind == CheckKind::strength ? fmt::format("{:.0f} of {:.0f} MPa", row.demand, row.capacity) : row.brief;
     return fmt::format("{:<9} {:<17} {:>5.0f} % {} {:<17} {:<8} {} {}\n", kind_name(row.kind), row.site,
                        100 * row.utilisation, row.passes() ? " " : "!", demand, error_words(row.error_pct),
                        reliance(row.provenance), row.check);
@@ -132,7 +136,8 @@ std::string check_lines(const std::vector<CheckRow>& rows)
     for (const CheckRow& row : rows) ordered.push_back(&row);
     std::stable_sort(ordered.begin(), ordered.end(),
                      [](const CheckRow* a, const CheckRow* b) { return a->utilisation > b->utilisation; });
-    std::string text = fmt::format("{:<9} {:<17} {:>7}   {:<17} {:<8}   {}\n", "Check", "site", "used", "demand", "error", "against");
+    std::string text =
+        fmt::format("{:<9} {:<17} {:>7}   {:<17} {:<8}   {}\n", "Check", "site", "used", "demand", "error", "against");
     for (const CheckRow* row : ordered) text += check_line(*row);
     return text + reliance_lines(rows);
 }
@@ -144,7 +149,8 @@ std::string what_if_lines(const std::vector<Judgement>& scenarios, Emphasis emph
     {
         const CheckRow* strength = governing(scenario.checks, CheckKind::strength);
         const CheckRow* fatigue = governing(scenario.checks, CheckKind::fatigue);
-        std::string line = fmt::format("{:<23} {}", scenario.answer.scenario.name, pass_word(scenario.passes(), emphasis));
+        std::string line =
+            fmt::format("{:<23} {}", scenario.answer.scenario.name, pass_word(scenario.passes(), emphasis));
         if (strength) line += fmt::format(": strength {:.0f} % ({})", 100 * strength->utilisation, strength->site);
         if (fatigue) line += fmt::format(", fatigue {:.0f} % ({})", 100 * fatigue->utilisation, fatigue->site);
         text += fmt::format("{}\n", line);
@@ -172,18 +178,20 @@ std::string stiffness_line(const Report& report)
     std::string text = fmt::format("Twist {:.2f}° at the peak torque",
                                    answer.twist.value * report.asked.load.peak_torque.value() * degrees);
     if (report.asked.sleeve)
-        text += fmt::format("; the sleeve carries {:.1f} % of the torque past the joint", 100 * answer.share.torsion.value);
+        text +=
+            fmt::format("; the sleeve carries {:.1f} % of the torque past the joint", 100 * answer.share.torsion.value);
     return text + "\n";
 }
 
 std::string handbook_line(const std::vector<HandbookRow>& rows)
 {
     const auto agree = std::count_if(rows.begin(), rows.end(), [](const HandbookRow& row) { return row.agrees; });
-    std::string text = fmt::format("Handbook: {} of {} values agree within what they can be trusted", agree, rows.size());
+    std::string text =
+        fmt::format("Handbook: {} of {} values agree within what they can be trusted", agree, rows.size());
     for (const HandbookRow& row : rows)
         if (!row.agrees)
-            text += fmt::format("; {}: {:+.1f} %, allowed {:+.1f} to {:+.1f} %", row.what, row.difference_pct, row.band_low_pct,
-                                row.band_high_pct);
+            text += fmt::format("; {}: {:+.1f} %, allowed {:+.1f} to {:+.1f} %", row.what, row.difference_pct,
+                                row.band_low_pct, row.band_high_pct);
     return wrapped(text, 2) + "\n";
 }
 
@@ -196,10 +204,11 @@ double round_off_bound(const Evidence& e)
 
 std::string evidence_line(const Evidence& e)
 {
-    return wrapped(fmt::format("Evidence: {} elements after {} meshes, every site within {:.2g} % ({:g} % asked); residual "
-                               "and balance of the loads within {:.0e}",
-                               e.elements, e.levels, e.worst_error_pct, e.accuracy_pct, round_off_bound(e)),
-                   2) +
+    return wrapped(
+               fmt::format("Evidence: {} elements after {} meshes, every site within {:.2g} % ({:g} % asked); residual "
+                           "and balance of the loads within {:.0e}",
+                           e.elements, e.levels, e.worst_error_pct, e.accuracy_pct, round_off_bound(e)),
+               2) +
            "\n";
 }
 

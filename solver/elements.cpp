@@ -7,10 +7,7 @@
 namespace splicewright
 {
 
-double theta_weight(LoadKind kind)
-{
-    return kind == LoadKind::bending ? std::numbers::pi : 2 * std::numbers::pi;
-}
+double theta_weight(LoadKind kind) { return kind == LoadKind::bending ? std::numbers::pi : 2 * std::numbers::pi; }
 
 StrainAt strain_at(LoadKind kind, const TriangleNodes& nodes, ReferencePoint at)
 {

@@ -14,8 +14,8 @@ namespace splicewright
 // Isotropic, linear.
 struct ElasticConstants
 {
-    double E = 0;   // MPa
-    double nu = 0;  // -
+    double E = 0;                                                  // MPa
+    double nu = 0;                                                 // -
     [[nodiscard]] double G() const { return E / (2 * (1 + nu)); }  // MPa
     bool operator==(const ElasticConstants&) const = default;
 };

@@ -26,9 +26,9 @@ void add(Unknown& to, const Unknown& of, double factor)
     for (int k = 0; k < of.n_terms; ++k)
     {
         const auto begin = to.term.begin(), end = begin + to.n_terms;
-        const auto same = std::find_if(begin, end, [&](const auto& t) { return t.free == of.term[static_cast<std::size_t>(k)].free; });
-        if (same != end)
-            same->factor += factor * of.term[static_cast<std::size_t>(k)].factor;
+        const auto same = std::find_if(
+            begin, end, [&](const auto& t) { return t.free == of.term[static_cast<std::size_t>(k)].free; });
+        if (same != end) same->factor += factor * of.term[static_cast<std::size_t>(k)].factor;
         else
         {
             EXPECTS(to.n_terms < static_cast<int>(to.term.size()));
@@ -88,7 +88,10 @@ private:
     }
 
     Unknown fresh() { return {{Freedoms::Term{result_.n_free++, 1.0}}, 1, 0.0}; }
-    Unknown& unknown(int node, int component) { return result_.unknown[static_cast<std::size_t>(node * n_ + component)]; }
+    Unknown& unknown(int node, int component)
+    {
+        return result_.unknown[static_cast<std::size_t>(node * n_ + component)];
+    }
     void pin(int node, int component) { result_.pinned.push_back(node * n_ + component); }
 
     void number_node(int node, bool is_pin)
@@ -107,10 +110,8 @@ private:
                 break;
             case LoadKind::bending:
                 unknown(node, 0) = is_pin ? zero() : fresh();
-                if (axis)
-                    add(unknown(node, 1), unknown(node, 0), -1);
-                else
-                    unknown(node, 1) = fresh();
+                if (axis) add(unknown(node, 1), unknown(node, 0), -1);
+                else unknown(node, 1) = fresh();
                 unknown(node, 2) = axis || is_pin ? zero() : fresh();
                 if (is_pin) pin(node, 0), pin(node, 2);
                 break;

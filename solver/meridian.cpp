@@ -14,12 +14,13 @@ namespace splicewright
 namespace
 {
 
-constexpr double refinement = 1.5;        // of the element size at a site from one mesh to the next
+constexpr double refinement = 1.5;  // of the element size at a site from one mesh to the next
 constexpr int most_levels = 6;
-constexpr double bar_over_change = 1.5;   // error bar over the change between two meshes, judgement from the study in docs
-constexpr double least_bar_pct = 0.12;    // with 12 elements on a quarter turn, falling with their square: two meshes
-                                          // that agree by chance still differ from the truth
-constexpr double negligible_share = 0.05; // of the bar's nominal stress: below it a site need not reach the accuracy
+constexpr double bar_over_change =
+    1.5;  // error bar over the change between two meshes, judgement from the study in docs
+constexpr double least_bar_pct = 0.12;     // with 12 elements on a quarter turn, falling with their square: two meshes
+                                           // that agree by chance still differ from the truth
+constexpr double negligible_share = 0.05;  // of the bar's nominal stress: below it a site need not reach the accuracy
 
 // Elements on a quarter turn of the first mesh. Peaks lie within about 0.5 % at 8 where the mesh is graded as ours;
 // the largest error on a surface falls with the second power of the element size (tests/solver).
@@ -85,10 +86,10 @@ void set_weld_errors(Level& now, const Level& before)
         const auto change = [&](double WeldForce::*part, double whole)
         { return std::abs(w.*part - (*before.weld[i]).*part) / std::max(std::abs(w.*part), negligible_share * whole); };
         const double torque = 1 / (w.radius * ring), couple = 2 / (w.radius * ring), pull = 1 / ring;
-        w.error_pct = 100 * std::max({change(&WeldForce::torsion_tangential, torque),
-                                      change(&WeldForce::bending_outward, couple), change(&WeldForce::bending_radial, couple),
-                                      change(&WeldForce::bending_tangential, couple),
-                                      change(&WeldForce::axial_outward, pull), change(&WeldForce::axial_radial, pull)});
+        w.error_pct =
+            100 * std::max({change(&WeldForce::torsion_tangential, torque), change(&WeldForce::bending_outward, couple),
+                            change(&WeldForce::bending_radial, couple), change(&WeldForce::bending_tangential, couple),
+                            change(&WeldForce::axial_outward, pull), change(&WeldForce::axial_radial, pull)});
     }
 }
 

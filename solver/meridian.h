@@ -63,7 +63,7 @@ struct Evidence
     double smallest_angle_deg = 0, smallest_jacobian_ratio = 0;
     double accuracy_pct = 0;  // asked
     double worst_error_pct = 0;
-    bool reached = false;     // every site within the accuracy
+    bool reached = false;  // every site within the accuracy
     double mesh_seconds = 0, solve_seconds = 0, recover_seconds = 0;
 };
 
@@ -80,12 +80,12 @@ struct MeridianAnswer
     Measured extension;     // mm per N
     Measured fit_pressure;  // MPa, mean of the press fit over the middle half of the pressed slit; 0 without
     Evidence evidence;
-    SolvedFields fields;    // of the finest mesh, first bracket
+    SolvedFields fields;  // of the finest mesh, first bracket
 };
 
 struct Accuracy
 {
-    double target_pct = 1;     // for the error of every site
+    double target_pct = 1;  // for the error of every site
     int most_nodes = 150000;
 };
 

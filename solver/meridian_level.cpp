@@ -78,7 +78,8 @@ SurfaceStress joined_stress(std::vector<SurfaceStress> parts)
     Eigen::Index at = 0;
     for (const SurfaceStress& part : parts)
     {
-        for (const auto member : {&SurfaceStress::along, &SurfaceStress::hoop, &SurfaceStress::shear, &SurfaceStress::across})
+        for (const auto member :
+             {&SurfaceStress::along, &SurfaceStress::hoop, &SurfaceStress::shear, &SurfaceStress::across})
             (all.*member).segment(at, part.along.size()) = part.*member;
         at += part.along.size();
     }
@@ -203,12 +204,15 @@ WeldForce weld_force(const Case& asked, const Level& level, Side side)
     const double ring = 2 * std::numbers::pi * weld.radius, half_ring = ring / 2;
     const double outward = side == Side::right ? 1 : -1;
     const auto larger = [](double& keep, double candidate)
-    { if (std::abs(candidate) > std::abs(keep)) keep = candidate; };
+    {
+        if (std::abs(candidate) > std::abs(keep)) keep = candidate;
+    };
     for (const Bracket& bracket : level.brackets)
     {
         const auto force = [&](const UnitSolution& solution)
         { return section_force(level.mesh, level.steel, solution, "fusion sleeve." + s, "fillet." + s); };
-        const SectionForce torsion = force(bracket.torsion), bending = force(bracket.bending), axial = force(bracket.axial);
+        const SectionForce torsion = force(bracket.torsion), bending = force(bracket.bending),
+                           axial = force(bracket.axial);
         larger(weld.torsion_tangential, -torsion.moment / (weld.radius * ring));
         larger(weld.bending_outward, -outward * bending.axial / half_ring);
         larger(weld.bending_radial, -bending.radial / half_ring);
@@ -275,7 +279,8 @@ double fit_pressure(const Case& asked, const Level& level)
         {
             const double z = std::abs(level.mesh.node(0, edge.middle));
             const int region = level.mesh.region_of[static_cast<std::size_t>(edge.triangle)];
-            if (z > reach / 4 && z < 3 * reach / 4 && level.mesh.region[static_cast<std::size_t>(region)].starts_with("bar"))
+            if (z > reach / 4 && z < 3 * reach / 4 &&
+                level.mesh.region[static_cast<std::size_t>(region)].starts_with("bar"))
                 edges.push_back(edge);
         }
         for (const SurfaceChain& chain : surface_chains(level.mesh, edges, level.steel))

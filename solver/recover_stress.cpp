@@ -70,7 +70,8 @@ StressAmplitude recovered_stress(const Mesh& mesh, const RegionNodes& nodes, con
         {
             const StrainAt strain = strain_at(solution.kind, place, best_points[static_cast<std::size_t>(p)]);
             area += strain.jacobian / 6;
-            at_points.col(p) = stress_of(steel[static_cast<std::size_t>(mesh.region_of[static_cast<std::size_t>(t)])], strain.B * u);
+            at_points.col(p) =
+                stress_of(steel[static_cast<std::size_t>(mesh.region_of[static_cast<std::size_t>(t)])], strain.B * u);
         }
         const Eigen::Matrix<double, 6, 6> at_nodes = carried_to_nodes(at_points);
         for (int i = 0; i < 6; ++i)

@@ -53,7 +53,8 @@ std::vector<SitePath> site_paths(const Mesh& mesh, const std::vector<ElasticCons
     add("land-edge", {"land-edge"}, "", 0, false);
     add("sleeve-mid", {"sleeve-mid"}, "", 0, false);
     for (const Side side : both_sides)
-        add(std::string("bar.") + name_of(side), {std::string("bar.") + name_of(side)}, "", undisturbed_diameters, false);
+        add(std::string("bar.") + name_of(side), {std::string("bar.") + name_of(side)}, "", undisturbed_diameters,
+            false);
     for (const auto& [curve, edges] : mesh.curve)
         if (curve.starts_with("shoulder.") || curve.starts_with("groove.")) add(curve, {curve}, "", 0, false);
     return paths;

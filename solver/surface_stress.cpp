@@ -14,7 +14,7 @@ namespace splicewright
 namespace
 {
 
-constexpr double corner_rad = 0.15;          // a sharper turn ends a chain
+constexpr double corner_rad = 0.15;  // a sharper turn ends a chain
 constexpr int places_per_edge = 8;
 constexpr double gauss_local = 0.5773502691896257;  // 1/sqrt(3)
 
@@ -38,7 +38,8 @@ double edge_length(const Mesh& mesh, const MeshEdge& edge)
 {
     const Eigen::Matrix<double, 2, 3> nodes = edge_nodes(mesh, edge);
     double length = 0;
-    for (const auto& [x, w] : {std::pair{-std::sqrt(0.6), 5.0 / 9}, std::pair{0.0, 8.0 / 9}, std::pair{std::sqrt(0.6), 5.0 / 9}})
+    for (const auto& [x, w] :
+         {std::pair{-std::sqrt(0.6), 5.0 / 9}, std::pair{0.0, 8.0 / 9}, std::pair{std::sqrt(0.6), 5.0 / 9}})
         length += w * (nodes * edge_shape(x).dN).norm();
     return length;
 }
@@ -58,7 +59,10 @@ Eigen::Vector3d surface_strain(const Mesh& mesh, const MeshEdge& edge, double x,
     const double tz = dx(0) / stretch, tr = dx(1) / stretch;
     const int n = unknowns_per_node(solution.kind);
     const auto component = [&](int c)
-    { return Eigen::Vector3d(solution.u(edge.first * n + c), solution.u(edge.middle * n + c), solution.u(edge.last * n + c)); };
+    {
+        return Eigen::Vector3d(solution.u(edge.first * n + c), solution.u(edge.middle * n + c),
+                               solution.u(edge.last * n + c));
+    };
     const auto value = [&](int c) { return component(c).dot(shape.N); };
     const auto slope = [&](int c) { return component(c).dot(shape.dN) / stretch; };
     switch (solution.kind)
@@ -104,7 +108,8 @@ std::vector<SurfaceChain> surface_chains(const Mesh& mesh, const std::vector<Mes
     const auto follows = [&](const MeshEdge& before, const MeshEdge& after)
     {
         const Eigen::Vector2d a = tangent(mesh, before, 1), b = tangent(mesh, after, -1);
-        return std::abs(std::atan2(a(0) * b(1) - a(1) * b(0), a.dot(b))) < corner_rad && steel_of(before) == steel_of(after);
+        return std::abs(std::atan2(a(0) * b(1) - a(1) * b(0), a.dot(b))) < corner_rad &&
+               steel_of(before) == steel_of(after);
     };
     std::vector<bool> used(edges.size(), false);
     std::vector<SurfaceChain> chains;
@@ -112,8 +117,9 @@ std::vector<SurfaceChain> surface_chains(const Mesh& mesh, const std::vector<Mes
     {
         if (used[e]) continue;
         std::size_t first = e;
-        for (auto before = ends_at.find(edges[first].first); before != ends_at.end() && !used[before->second] &&
-                                                             before->second != e && follows(edges[before->second], edges[first]);
+        for (auto before = ends_at.find(edges[first].first);
+             before != ends_at.end() && !used[before->second] && before->second != e &&
+             follows(edges[before->second], edges[first]);
              before = ends_at.find(edges[first].first))
             first = before->second;
         SurfaceChain chain{{}, steel_of(edges[first])};
@@ -196,7 +202,10 @@ SurfaceStress loaded_surface_stress(const Mesh& mesh, const SurfaceChain& chain,
         for (int k = 0; k < 6; ++k)
         {
             const int node = mesh.triangle(k, edge.triangle);
-            const double weight = node == edge.first ? shape.N(0) : node == edge.middle ? shape.N(1) : node == edge.last ? shape.N(2) : 0;
+            const double weight = node == edge.first    ? shape.N(0)
+                                  : node == edge.middle ? shape.N(1)
+                                  : node == edge.last   ? shape.N(2)
+                                                        : 0;
             value += weight * stress.value.col(nodes.triangle(k, edge.triangle));
         }
         const Eigen::Vector2d t = tangent(mesh, edge, x);

@@ -1,13 +1,13 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "solver/unit_solution.h"
 
+#include <fmt/format.h>
+
 #include <Eigen/SparseCore>
 #include <array>
 #include <cmath>
 #include <numbers>
 #include <set>
-
-#include <fmt/format.h>
 
 #include "cases/problem.h"
 #include "solver/assembly.h"
@@ -56,8 +56,8 @@ Eigen::VectorXd end_loads(const Mesh& mesh, LoadKind kind)
             for (const auto& [x, weight] : gauss)
             {
                 const double r = (a + b) / 2 + x * (b - a) / 2;
-                const double load = sign * theta_weight(kind) * weight * std::abs(b - a) / 2 * r *
-                                    end_traction(kind, r, inner, outer);
+                const double load =
+                    sign * theta_weight(kind) * weight * std::abs(b - a) / 2 * r * end_traction(kind, r, inner, outer);
                 f(edge.first * n + loaded_component(kind)) += load * x * (x - 1) / 2;
                 f(edge.middle * n + loaded_component(kind)) += load * (1 - x * x);
                 f(edge.last * n + loaded_component(kind)) += load * x * (x + 1) / 2;
@@ -95,7 +95,8 @@ Eigen::VectorXd expanded(const Freedoms& free, const Eigen::VectorXd& x)
     {
         double value = free.unknown[i].constant;
         for (int k = 0; k < free.unknown[i].n_terms; ++k)
-            value += free.unknown[i].term[static_cast<std::size_t>(k)].factor * x(free.unknown[i].term[static_cast<std::size_t>(k)].free);
+            value += free.unknown[i].term[static_cast<std::size_t>(k)].factor *
+                     x(free.unknown[i].term[static_cast<std::size_t>(k)].free);
         u(static_cast<Eigen::Index>(i)) = value;
     }
     return u;
@@ -140,9 +141,9 @@ UnitSolution unit_solution(const Mesh& mesh, const std::vector<ElasticConstants>
     const double scale = system.f.norm();
     const Eigen::VectorXd left_over = system.K.selfadjointView<Eigen::Lower>() * x - system.f;
     solution.residual = scale > 0 ? left_over.norm() / scale : 0;
-    solution.reaction_imbalance = reaction_share(
-        mesh, steel, kind, free, solution.u, load,
-        outside == Outside::unit_load ? load.lpNorm<1>() : system.f.lpNorm<1>());
+    solution.reaction_imbalance =
+        reaction_share(mesh, steel, kind, free, solution.u, load,
+                       outside == Outside::unit_load ? load.lpNorm<1>() : system.f.lpNorm<1>());
     if (!(solution.residual <= residual_allowed) || !(solution.reaction_imbalance <= reaction_imbalance_allowed))
         throw CannotCompute(
             {"", 0, 0, "solver", "",
@@ -158,8 +159,7 @@ DisplacementAmplitude displacement_amplitude(const UnitSolution& solution)
     const int n = unknowns_per_node(solution.kind);
     const Eigen::Index n_nodes = solution.u.size() / n;
     DisplacementAmplitude amplitude{Eigen::Matrix3Xd::Zero(3, n_nodes)};
-    for (Eigen::Index i = 0; i < n_nodes; ++i)
-        switch (solution.kind)
+    for (Eigen::Index i = 0; i < n_nodes; ++i) switch (solution.kind)
         {
             case LoadKind::torsion: amplitude.value(1, i) = solution.u(i); break;
             case LoadKind::axial: amplitude.value.col(i) << solution.u(2 * i), 0, solution.u(2 * i + 1); break;

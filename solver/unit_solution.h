@@ -16,9 +16,9 @@ namespace splicewright
 struct UnitSolution
 {
     LoadKind kind = LoadKind::torsion;
-    Eigen::VectorXd u;            // [n_nodes * unknowns_per_node] mm
-    double work = 0;              // load times its own displacement: twist in rad, end rotation in rad, extension in mm
-    double residual = 0;          // |K u - f| / |f| over the free unknowns
+    Eigen::VectorXd u;    // [n_nodes * unknowns_per_node] mm
+    double work = 0;      // load times its own displacement: twist in rad, end rotation in rad, extension in mm
+    double residual = 0;  // |K u - f| / |f| over the free unknowns
     double reaction_imbalance = 0;  // reaction at the held rigid motions over the load
     int n_free = 0;
 };
@@ -44,8 +44,8 @@ UnitSolution unit_solution(const Mesh& mesh, const std::vector<ElasticConstants>
 DisplacementAmplitude displacement_amplitude(const UnitSolution& solution);
 
 // Forces that the elements of one region put on the nodes of one curve, summed.
-// axial, radial, tangential: N, amplitude conjugates (integrated over theta); moment: torque about the axis for torsion,
-// bending couple about the joint for bending, N*mm.
+// axial, radial, tangential: N, amplitude conjugates (integrated over theta); moment: torque about the axis for
+// torsion, bending couple about the joint for bending, N*mm.
 struct SectionForce
 {
     double axial = 0, radial = 0, tangential = 0, moment = 0;
