@@ -25,24 +25,6 @@ double throat_of(const SleeveWeld& weld)
     return on_bar * on_sleeve / std::hypot(on_bar, on_sleeve);
 }
 
-// Where steels of different stiffness meet on a notch's surface the stress rises without end.
-// Source: [Bogy1971], from memory; the limit is judgement: up to it finer meshes showed nothing.
-constexpr double differing_stiffness = 0.06;
-
-void add_stiffness_caution(std::vector<std::string>& cautions, const Case& asked)
-{
-    const double filler = asked.sleeve->weld.filler.elastic_modulus.value();
-    double worst = std::abs(asked.sleeve->material.elastic_modulus.value() / filler - 1);
-    for (const auto& bar : asked.bar)
-        worst = std::max(worst, std::abs(bar->material.elastic_modulus.value() / filler - 1));
-    if (worst > differing_stiffness)
-        cautions.push_back(
-            fmt::format("Filler and parent metal differ by {:.0f} % in stiffness: where they meet on the surface of a "
-                        "toe or root the "
-                        "stress rises slowly with every finer mesh, and the error bars there are too small.",
-                        100 * worst));
-}
-
 void add_sleeve_cautions(std::vector<std::string>& cautions, const Case& asked)
 {
     const Sleeve& sleeve = *asked.sleeve;
@@ -97,7 +79,6 @@ std::vector<std::string> cautions_of(const Case& asked)
                                    fmt::format("The {} bar", name_of(side)));
     if (asked.sleeve) add_weld_steel_caution(cautions, asked.sleeve->material, "The sleeve");
     if (asked.sleeve) add_sleeve_cautions(cautions, asked);
-    if (asked.sleeve) add_stiffness_caution(cautions, asked);
     if (asked.joint && asked.bar[0]->bore.value() > 0.0)
     {
         const double bore = asked.bar[0]->bore.value();

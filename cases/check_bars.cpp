@@ -13,7 +13,6 @@ namespace splicewright
 namespace
 {
 
-constexpr double greatest_bar_length = 10e3;
 constexpr double least_fillet = 0.1, greatest_fillet = 50.0;
 constexpr double finest_share_of_diameter = 1.0 / 400.0;  // a radius below that asks for too fine a mesh
 constexpr double least_step = 0.1;                        // in diameter

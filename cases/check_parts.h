@@ -8,6 +8,7 @@ namespace splicewright
 {
 
 constexpr std::size_t most_sections = 40, most_grooves = 40;  // of one bar
+constexpr double greatest_bar_length = 10e3;                  // mm
 
 // The case with every value that is absurd in itself reported and made `unread`,
 // so that the other rules do not complain about what follows from it.

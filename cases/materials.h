@@ -10,6 +10,10 @@
 namespace splicewright
 {
 
+// Bounds against slips of the unit, wide around any metal. Common practice, no source.
+constexpr double least_modulus = 50e3, greatest_modulus = 400e3;  // MPa
+constexpr double least_poisson_ratio = 0, greatest_poisson_ratio = 0.49;
+
 // A material as the library gives it.
 struct LibraryMaterial
 {

@@ -80,41 +80,52 @@ private:
 
 constexpr const char* stated_material = "soak metal";
 
-std::string part_material(Chance& chance)
+// How often a part is of the stated metal.
+struct Metals
 {
-    if (chance.happens(0.2)) return stated_material;
+    double parts = 0.15, fillers = 0;
+};
+constexpr Metals all_stated{1, 1};
+
+std::string part_material(Chance& chance, const Metals& metals)
+{
+    if (chance.happens(metals.parts)) return stated_material;
     std::vector<std::string> names;
     for (const LibraryMaterial& entry : material_library())
         if (entry.material.form != "filler") names.push_back(entry.material.name);
     return chance.pick(names);
 }
 
-std::string filler_material(Chance& chance)
+std::string filler_material(Chance& chance, const Metals& metals)
 {
+    if (chance.happens(metals.fillers)) return stated_material;
     std::vector<std::string> names;
     for (const LibraryMaterial& entry : material_library())
         if (entry.material.form == "filler") names.push_back(entry.material.name);
     return chance.pick(names);
 }
 
-// Steel, titanium, aluminium and the limits.
-void write_stated_material(Writer& to, Chance& chance)
+// Alone: steel, titanium, aluminium and the limits; beside other metals their like.
+void write_stated_material(Writer& to, Chance& chance, const Metals& metals)
 {
-    static const std::vector<double> moduli{210e3, 110e3, 70e3, 50e3, 400e3}, poisson{0.3, 0.34, 0.0, 0.49, 0.45};
+    static const std::vector<double> any_modulus{210e3, 110e3, 70e3, 50e3, 400e3},
+        any_ratio{0.3, 0.34, 0.0, 0.49, 0.45};
+    static const std::vector<double> steel_modulus{202e3, 205e3, 210e3}, steel_ratio{0.28, 0.3, 0.32};
+    const bool alone = metals.parts == 1;
     const double yield = std::round(chance.across_decades(51, 2000));
     const double tensile = std::min(4000.0, chance.happens(0.2) ? yield : std::round(yield * chance.between(1, 2)));
     to.line(fmt::format("[[material]]\nname = \"{}\"", stated_material));
     to.quantity("yield", yield, Dimension::stress, "MPa");
     to.quantity("tensile", tensile, Dimension::stress, chance.happens(0.3) ? "ksi" : "MPa");
-    to.quantity("elastic_modulus", chance.pick(moduli), Dimension::stress, "GPa");
-    to.line(fmt::format("poisson_ratio = {:.2f}", chance.pick(poisson)));
+    to.quantity("elastic_modulus", chance.pick(alone ? any_modulus : steel_modulus), Dimension::stress, "GPa");
+    to.line(fmt::format("poisson_ratio = {:.2f}", chance.pick(alone ? any_ratio : steel_ratio)));
     if (chance.happens(0.5)) to.line("density = \"4430 kg/m^3\"");
     if (chance.happens(0.5)) to.line(fmt::format("heated_yield_factor = {:.2f}", chance.between(0.2, 1)));
 }
 
-void write_bar(Writer& to, Chance& chance, const Bar& bar, const std::string& name)
+void write_bar(Writer& to, Chance& chance, const Metals& metals, const Bar& bar, const std::string& name)
 {
-    to.line(fmt::format("[{}]\nmaterial = \"{}\"", name, part_material(chance)));
+    to.line(fmt::format("[{}]\nmaterial = \"{}\"", name, part_material(chance, metals)));
     if (bar.bore.value() > 0) to.length("bore", bar.bore.value());
     for (const Section& section : bar.sections)
     {
@@ -132,14 +143,15 @@ void write_bar(Writer& to, Chance& chance, const Bar& bar, const std::string& na
     }
 }
 
-void write_joint(Writer& to, Chance& chance, const Joint& joint)
+void write_joint(Writer& to, Chance& chance, const Metals& metals, const Joint& joint)
 {
     to.line("[joint]");
     if (joint.penetration) to.length("penetration", joint.penetration->value());
     else to.line("penetration = \"full\"");
     if (joint.half_lap.value() > 0) to.length("half_lap", joint.half_lap.value());
     if (joint.blend.value() > 0) to.length("blend", joint.blend.value());
-    if (chance.happens(0.5)) to.line(fmt::format("filler = \"{}\"", filler_material(chance)));
+    if (metals.fillers == 1 || chance.happens(0.5))
+        to.line(fmt::format("filler = \"{}\"", filler_material(chance, metals)));
 }
 
 void write_fit(Writer& to, Chance& chance, const Case& shape)
@@ -160,10 +172,10 @@ void write_fit(Writer& to, Chance& chance, const Case& shape)
         to.line(fmt::format("slit = \"{}\"", name_of(sleeve.slit[0])));
 }
 
-void write_sleeve(Writer& to, Chance& chance, const Case& shape)
+void write_sleeve(Writer& to, Chance& chance, const Metals& metals, const Case& shape)
 {
     const Sleeve& sleeve = *shape.sleeve;
-    to.line(fmt::format("[sleeve]\nmaterial = \"{}\"", part_material(chance)));
+    to.line(fmt::format("[sleeve]\nmaterial = \"{}\"", part_material(chance, metals)));
     to.length("length", sleeve.length.value());
     if (sleeve.offset.value() != 0) to.length("offset", sleeve.offset.value());
     double bore = 0;
@@ -182,7 +194,8 @@ void write_sleeve(Writer& to, Chance& chance, const Case& shape)
     to.length("leg_on_bar", sleeve.weld.leg_on_bar.value());
     to.length("leg_on_sleeve", sleeve.weld.leg_on_sleeve.value());
     if (sleeve.weld.toe_radius_stated) to.length("toe_radius", sleeve.weld.toe_radius.value());
-    if (chance.happens(0.5)) to.line(fmt::format("filler = \"{}\"", filler_material(chance)));
+    if (metals.fillers == 1 || chance.happens(0.5))
+        to.line(fmt::format("filler = \"{}\"", filler_material(chance, metals)));
     to.line(fmt::format("passes = {}", sleeve.weld.passes));
 }
 
@@ -242,15 +255,16 @@ std::string proposal(Chance& chance, std::uint64_t seed)
 {
     static const std::vector<Units> habits{Units::metric, Units::metric, Units::inch, Units::mixed};
     const Case shape = random_shape(chance);
+    const Metals metals = chance.happens(0.1) ? all_stated : Metals{};
     Writer to(chance, chance.pick(habits));
     to.line("# SPDX-License-Identifier: GPL-2.0-or-later");
     to.line(fmt::format("title = \"random case {}\"", seed));
     for (const Side side : both_sides)
-        if (shape.bar[index(side)]) write_bar(to, chance, *shape.bar[index(side)], name_of(side));
-    if (shape.joint) write_joint(to, chance, *shape.joint);
-    if (shape.sleeve) write_sleeve(to, chance, shape);
+        if (shape.bar[index(side)]) write_bar(to, chance, metals, *shape.bar[index(side)], name_of(side));
+    if (shape.joint) write_joint(to, chance, metals, *shape.joint);
+    if (shape.sleeve) write_sleeve(to, chance, metals, shape);
     write_load(to, chance, thinnest(shape));
-    if (to.text().find(stated_material) != std::string::npos) write_stated_material(to, chance);
+    if (to.text().find(stated_material) != std::string::npos) write_stated_material(to, chance, metals);
     return to.text();
 }
 

@@ -20,8 +20,6 @@ constexpr const char* default_filler = "ER70S-6";
 
 // Bounds against slips of the unit, wide around any steel. Common practice, no source.
 constexpr double least_yield = 50.0, greatest_tensile = 4000.0;   // MPa
-constexpr double least_modulus = 50e3, greatest_modulus = 400e3;  // MPa
-constexpr double greatest_poisson_ratio = 0.49;
 constexpr double least_density = 1e-9, greatest_density = 20e-9;  // tonne/mm^3
 
 void check_strength(const CaseTable& table, const Material& material)

@@ -79,11 +79,17 @@ private:
         }
     }
 
+    // Near mid-length the round-off of the far ends has the shortest arms; far from the axis a tilt is held best.
     [[nodiscard]] int pin_node() const
     {
+        const double middle = (mesh_.node.row(0).minCoeff() + mesh_.node.row(0).maxCoeff()) / 2;
         int best = -1;
-        for (const MeshEdge& edge : mesh_.curve.at("end.left"))
-            if (best < 0 || mesh_.node(1, edge.middle) > mesh_.node(1, best)) best = edge.middle;
+        double best_score = -INFINITY;
+        for (int node = 0; node < mesh_.n_nodes(); ++node)
+        {
+            const double score = mesh_.node(1, node) - std::abs(mesh_.node(0, node) - middle);
+            if (tied_[static_cast<std::size_t>(node)] < 0 && score > best_score) best = node, best_score = score;
+        }
         return best;
     }
 

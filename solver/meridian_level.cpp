@@ -86,11 +86,14 @@ SurfaceStress joined_stress(std::vector<SurfaceStress> parts)
     return all;
 }
 
-// Drops the places that lie too near to the ends of their chain.
+constexpr double least_plain_diameters = 0.9;  // a shorter stretch between two features is no plain bar
+
+// Drops the places that lie too near to the ends of their chain, and all of a chain that is short.
 SurfacePlaces kept_places(const SurfacePlaces& places, double free_of_ends)
 {
     if (free_of_ends <= 0 || places.s.empty()) return places;
     const double length = places.s.back();
+    if (length < least_plain_diameters * 2 * places.r.front()) return {};
     SurfacePlaces kept;
     for (std::size_t i = 0; i < places.s.size(); ++i)
     {

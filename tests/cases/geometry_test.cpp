@@ -83,6 +83,13 @@ TEST(Bars, AreAtMostTenMetresLong)
     expect_only_problem(text, "left.section", "at most 10000 mm long together, not 10040 mm", "shorten");
 }
 
+TEST(Bars, AreNoMoreSlenderThanAHundredAndTwentyDiameters)
+{
+    std::string text = shaft_with("\"80 mm\"", "\"5 m\"");
+    text = text.substr(0, text.find("[[left.groove]]")) + "[load]\npeak_torque = \"500 N*m\"\n";
+    expect_only_problem(text, "left.section", "120 times its smallest diameter", "shorten");
+}
+
 TEST(Bars, HaveAtMostFortySectionsAndGrooves)
 {
     std::string text = "[left]\nmaterial = \"C45 +N\"\n", grooves = shaft;

@@ -127,6 +127,20 @@ TEST(StatedMaterial, RecordsItsDefaults)
         EXPECT_TRUE(fields.count(std::string("material[1].") + key) == 1) << key;
 }
 
+// own: 205 GPa and a Poisson ratio of 0.28 beside the 210 GPa and 0.3 of the library.
+TEST(WeldedMetals, MustBeOfOneStiffness)
+{
+    const std::string mixed = "must be as stiff as the left bar";
+    EXPECT_NE(problem_of(with_own("\"205 GPa\"", "\"197 GPa\""), "sleeve.material").rule.find(mixed),
+              std::string::npos);
+    EXPECT_EQ(problem_of(with_own("\"205 GPa\"", "\"198 GPa\""), "sleeve.material").rule, "");
+    EXPECT_NE(problem_of(with_own("\"205 GPa\"", "\"70 GPa\""), "right.material").rule.find(mixed), std::string::npos);
+    const std::string ratio = "Poisson ratio of the left bar";
+    EXPECT_NE(problem_of(with_own("ratio = 0.28", "ratio = 0.24"), "sleeve.material").rule.find(ratio),
+              std::string::npos);
+    EXPECT_EQ(problem_of(with_own("ratio = 0.28", "ratio = 0.34"), "sleeve.material").rule, "");
+}
+
 TEST(StatedMaterial, MustBeSane)
 {
     expect_only_problem(with_own("yield = \"400 MPa\"", "yield = \"40 MPa\""), "material[1].yield", "above 50 MPa",
