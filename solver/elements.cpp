@@ -62,22 +62,43 @@ Eigen::Matrix<double, 6, 1> stress_of(const ElasticConstants& steel, const Eigen
     return stress;
 }
 
+namespace
+{
+
+// Adds the blocks of all pairs of nodes on and below the diagonal. n: unknowns per node.
+template <int n>
+void add_lower_blocks(ElementMatrix& K, const StrainMatrix& B, double lambda, double G)
+{
+    for (int j = 0; j < 6; ++j)
+    {
+        const Eigen::Matrix<double, 6, n> right = B.middleCols<n>(n * j);
+        Eigen::Matrix<double, 6, n> stress = G * right;
+        stress.template topRows<3>() += G * right.template topRows<3>();
+        stress.template topRows<3>().rowwise() += lambda * right.template topRows<3>().colwise().sum();
+        for (int i = j; i < 6; ++i)
+            K.block<n, n>(n * i, n * j).noalias() += B.middleCols<n>(n * i).transpose().lazyProduct(stress);
+    }
+}
+
+}  // namespace
+
 ElementMatrix element_stiffness(LoadKind kind, const ElasticConstants& steel, const TriangleNodes& nodes)
 {
     const int n = 6 * unknowns_per_node(kind);
     ElementMatrix K = ElementMatrix::Zero(n, n);
     const double lambda = steel.E * steel.nu / ((1 + steel.nu) * (1 - 2 * steel.nu)), G = steel.G();
-    Eigen::Matrix<double, 6, 6> D = Eigen::Matrix<double, 6, 6>::Zero();
-    D.topLeftCorner<3, 3>().setConstant(lambda);
-    D.diagonal().head<3>().array() += 2 * G;
-    D.diagonal().tail<3>().setConstant(G);
     for (const QuadraturePoint& point : quadrature())
     {
         const StrainAt strain = strain_at(kind, nodes, point.at);
         const double weight = theta_weight(kind) * point.weight * strain.jacobian * strain.radius;
-        const StrainMatrix DB = weight * (D * strain.B);
-        K.noalias() += strain.B.transpose().lazyProduct(DB);
+        switch (kind)
+        {
+            case LoadKind::torsion: add_lower_blocks<1>(K, strain.B, weight * lambda, weight * G); break;
+            case LoadKind::axial: add_lower_blocks<2>(K, strain.B, weight * lambda, weight * G); break;
+            case LoadKind::bending: add_lower_blocks<3>(K, strain.B, weight * lambda, weight * G); break;
+        }
     }
+    K.triangularView<Eigen::StrictlyUpper>() = K.transpose();
     return K;
 }
 

@@ -88,17 +88,13 @@ SurfaceStress joined_stress(std::vector<SurfaceStress> parts)
 
 constexpr double least_plain_diameters = 0.9;  // a shorter stretch between two features is no plain bar
 
-// Drops the places that lie too near to the ends of their chain, and all of a chain that is short.
-SurfacePlaces kept_places(const SurfacePlaces& places, double free_of_ends)
+template <class Keep>
+SurfacePlaces places_where(const SurfacePlaces& places, Keep keep)
 {
-    if (free_of_ends <= 0 || places.s.empty()) return places;
-    const double length = places.s.back();
-    if (length < least_plain_diameters * 2 * places.r.front()) return {};
     SurfacePlaces kept;
     for (std::size_t i = 0; i < places.s.size(); ++i)
     {
-        const double margin = std::min(free_of_ends * 2 * places.r[i], 0.45 * length);
-        if (places.s[i] < margin || places.s[i] > length - margin) continue;
+        if (!keep(i)) continue;
         kept.s.push_back(places.s[i]);
         kept.z.push_back(places.z[i]);
         kept.r.push_back(places.r[i]);
@@ -106,6 +102,27 @@ SurfacePlaces kept_places(const SurfacePlaces& places, double free_of_ends)
         kept.local.push_back(places.local[i]);
     }
     return kept;
+}
+
+// Drops the places that lie too near to the ends of their chain, and all of a chain that is short.
+SurfacePlaces kept_places(const SurfacePlaces& places, const SitePath& path)
+{
+    if (places.s.empty()) return places;
+    if (path.read_share < 1)
+    {
+        double reach = 0;
+        for (const double z : places.z) reach = std::max(reach, std::abs(z));
+        return places_where(places, [&](std::size_t i) { return std::abs(places.z[i]) <= path.read_share * reach; });
+    }
+    if (path.free_of_ends <= 0) return places;
+    const double length = places.s.back();
+    if (length < least_plain_diameters * 2 * places.r.front()) return {};
+    return places_where(places,
+                        [&](std::size_t i)
+                        {
+                            const double margin = std::min(path.free_of_ends * 2 * places.r[i], 0.45 * length);
+                            return places.s[i] >= margin && places.s[i] <= length - margin;
+                        });
 }
 
 class SiteReader
@@ -123,7 +140,7 @@ public:
         std::vector<SurfaceStress> torsion, bending, axial, press;
         for (const SurfaceChain& chain : path.chains)
         {
-            const SurfacePlaces places = kept_places(surface_places(level_.mesh, chain), path.free_of_ends);
+            const SurfacePlaces places = kept_places(surface_places(level_.mesh, chain), path);
             z.insert(z.end(), places.z.begin(), places.z.end());
             r.insert(r.end(), places.r.begin(), places.r.end());
             torsion.push_back(stress(path, chain, places, bracket_.torsion));
