@@ -19,6 +19,8 @@ namespace splicewright
 namespace
 {
 
+constexpr double slack = 1e-9;  // relative, for limits that are met exactly
+
 struct Branch
 {
     double low = 0, high = 0;  // of h/r
@@ -145,7 +147,6 @@ ConcentrationFactor polynomial_factor(const Fit& fit, const Shape& shape, Loadin
     answer.band = band;
     const double low = fit.branches.front().low, high = fit.branches.back().high;
     // Ratios of millimetres that were typed as decimals must still meet the ends of the range.
-    const double slack = 1e-9;
     if (shape.bore > 0) answer.absent_because = "the chart is for solid bars";
     else if (shape.ratio < low * (1 - slack) || shape.ratio > high * (1 + slack))
         answer.absent_because =
@@ -227,7 +228,7 @@ std::vector<ConcentrationFactor> groove_factors(const RingGroove& groove, Loadin
     EXPECTS(groove.depth.value() > 0 && groove.radius.value() > 0 && groove.bore.value() >= 0);
     EXPECTS(groove.outer_diameter - 2 * groove.depth > groove.bore);
     const Shape shape{2 * (groove.depth / groove.outer_diameter), groove.depth / groove.radius, groove.bore.value()};
-    const Sampled sampled = shape.ratio >= 1 && shape.ratio <= 2.5 ? Sampled::yes : Sampled::no;
+    const Sampled sampled = shape.ratio >= 1 - slack && shape.ratio <= 2.5 * (1 + slack) ? Sampled::yes : Sampled::no;
     const auto band = [&](const Trust& trust)
     { return trust_band(trust, sampled, "four grooves, depth over radius 1 to 2.5"); };
 

@@ -21,8 +21,8 @@ enum class FaceTie
 
 struct Ties
 {
-    FaceTie slit[2] = {FaceTie::free, FaceTie::free};  // [left, right]
-    double overlap[2] = {0, 0};                        // mm, radial interference of a held slit
+    std::array<FaceTie, 2> slit{FaceTie::free, FaceTie::free};  // [left, right]
+    std::array<double, 2> overlap{0, 0};                        // mm, radial interference of a held slit
 };
 
 // Every unknown of the mesh as a constant plus a combination of few free ones.

@@ -12,6 +12,7 @@
 #include "cases/problem.h"
 #include "mesh/gmsh_mesher.h"
 #include "solver/recover_stress.h"
+#include "solver/slit_ties.h"
 
 namespace splicewright
 {
@@ -23,44 +24,16 @@ double seconds_since(std::chrono::steady_clock::time_point start)
     return std::chrono::duration<double>(std::chrono::steady_clock::now() - start).count();
 }
 
-enum class Snug
-{
-    taken_as_free,
-    taken_as_held,
-};
-
-Ties ties_of(const Case& asked, Snug snug)
-{
-    Ties ties;
-    if (!asked.sleeve) return ties;
-    for (const Side side : both_sides)
-    {
-        const std::size_t i = index(side);
-        switch (asked.sleeve->slit[i])
-        {
-            case SlitState::open: ties.slit[i] = FaceTie::free; break;
-            case SlitState::snug: ties.slit[i] = snug == Snug::taken_as_held ? FaceTie::held : FaceTie::free; break;
-            case SlitState::press:
-                ties.slit[i] = FaceTie::held;
-                ties.overlap[i] = -asked.sleeve->clearance[i].value() / 2;
-                break;
-            case SlitState::bonded: ties.slit[i] = FaceTie::merged; break;
-        }
-    }
-    return ties;
-}
-
 bool has(const Case& asked, SlitState state)
 {
     return asked.sleeve && (asked.sleeve->slit[0] == state || asked.sleeve->slit[1] == state);
 }
 
-Bracket solved_bracket(const Case& asked, const Mesh& mesh, const std::vector<ElasticConstants>& steel, Snug snug,
-                       const UnitSolution* torsion)
+Bracket solved_bracket(const Case& asked, const Mesh& mesh, const std::vector<ElasticConstants>& steel,
+                       const Ties& ties, const UnitSolution* torsion)
 {
-    const Ties with_overlap = ties_of(asked, snug);
-    Ties ties = with_overlap;
-    ties.overlap[0] = ties.overlap[1] = 0;
+    Ties with_overlap = ties;
+    with_overlap.overlap = press_overlap(asked);
     Bracket bracket;
     bracket.torsion = torsion ? *torsion : unit_solution(mesh, steel, LoadKind::torsion, ties, Outside::unit_load);
     bracket.axial = unit_solution(mesh, steel, LoadKind::axial, ties, Outside::unit_load);
@@ -74,13 +47,11 @@ SurfaceStress joined_stress(std::vector<SurfaceStress> parts)
 {
     Eigen::Index n = 0;
     for (const SurfaceStress& part : parts) n += part.along.size();
-    SurfaceStress all{Eigen::VectorXd(n), Eigen::VectorXd(n), Eigen::VectorXd(n), Eigen::VectorXd(n)};
+    SurfaceStress all = zero_surface_stress(n);
     Eigen::Index at = 0;
     for (const SurfaceStress& part : parts)
     {
-        for (const auto member :
-             {&SurfaceStress::along, &SurfaceStress::hoop, &SurfaceStress::shear, &SurfaceStress::across})
-            (all.*member).segment(at, part.along.size()) = part.*member;
+        for (const auto member : surface_stress_parts) (all.*member).segment(at, part.along.size()) = part.*member;
         at += part.along.size();
     }
     return all;
@@ -348,10 +319,11 @@ Level solved_level(const Case& asked, const Scenario& scenario, const Outline& o
     level.steel = steel_by_region(asked, level.mesh.region);
     level.mesh_seconds = seconds_since(start);
     const auto meshed = std::chrono::steady_clock::now();
-    level.brackets.push_back(solved_bracket(asked, level.mesh, level.steel, Snug::taken_as_free, nullptr));
-    if (has(asked, SlitState::snug))
-        level.brackets.push_back(
-            solved_bracket(asked, level.mesh, level.steel, Snug::taken_as_held, &level.brackets.front().torsion));
+    for (const Ties& ties : slit_ties(asked))
+    {
+        const UnitSolution* torsion = level.brackets.empty() ? nullptr : &level.brackets.front().torsion;
+        level.brackets.push_back(solved_bracket(asked, level.mesh, level.steel, ties, torsion));
+    }
     level.solve_seconds = seconds_since(meshed);
     const auto solved = std::chrono::steady_clock::now();
     level.sites = read_sites(asked, level);

@@ -76,14 +76,16 @@ PointStress point_stress(const SiteStress& site, Eigen::Index place, const Combi
         if ((site.press.*part).size() > 0) value += load.press * (site.press.*part)(place);
         return value;
     };
-    return {sum(&SurfaceStress::along, c), sum(&SurfaceStress::hoop, c), sum(&SurfaceStress::shear, s),
-            sum(&SurfaceStress::across, c)};
+    return {sum(&SurfaceStress::along, c),  sum(&SurfaceStress::hoop, c),         sum(&SurfaceStress::shear, s),
+            sum(&SurfaceStress::across, c), sum(&SurfaceStress::across_along, c), sum(&SurfaceStress::across_hoop, s)};
 }
 
 double von_mises(const PointStress& stress)
 {
     const double a = stress.along, h = stress.hoop, n = stress.across;
-    return std::sqrt(((a - h) * (a - h) + (h - n) * (h - n) + (n - a) * (n - a)) / 2 + 3 * stress.shear * stress.shear);
+    const double shears = stress.shear * stress.shear + stress.across_along * stress.across_along +
+                          stress.across_hoop * stress.across_hoop;
+    return std::sqrt(((a - h) * (a - h) + (h - n) * (h - n) + (n - a) * (n - a)) / 2 + 3 * shears);
 }
 
 double largest_principal(const PointStress& stress)

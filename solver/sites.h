@@ -17,7 +17,7 @@ struct SitePath
     std::string id;
     std::vector<SurfaceChain> chains;
     double free_of_ends = 0;  // places nearer than this many local diameters to a chain's end do not count
-    double read_share = 1;     // of the distance from the joint to the farthest place: what lies beyond does not count
+    double read_share = 1;    // of the distance from the joint to the farthest place: what lies beyond does not count
     bool lies_in_slit = false;
 };
 
@@ -34,11 +34,11 @@ struct SiteStress
 // At one place and one angle from the plane of bending, for a combination of loads, MPa.
 struct PointStress
 {
-    double along = 0, hoop = 0, shear = 0, across = 0;
+    double along = 0, hoop = 0, shear = 0, across = 0, across_along = 0, across_hoop = 0;
 };
 PointStress point_stress(const SiteStress& site, Eigen::Index place, const CombinedLoad& load, double theta_rad);
 double von_mises(const PointStress& stress);
-double largest_principal(const PointStress& stress);  // by magnitude, with its sign
+double largest_principal(const PointStress& stress);  // in the surface, by magnitude, with its sign
 
 // Largest von Mises, principal (by magnitude) and shear stress over the places and over theta.
 struct SitePeak

@@ -9,6 +9,7 @@
 
 #include "mesh/gmsh_mesher.h"
 #include "solver/crack_tips.h"
+#include "solver/slit_ties.h"
 
 namespace splicewright
 {
@@ -164,24 +165,6 @@ double set_errors(Level& now, const Level& before, const std::vector<ReadTip>& t
     return worst;
 }
 
-// The ways in which the slits of a case may hang together: free, and for a snug one held as well.
-std::vector<Ties> slit_brackets(const Case& asked)
-{
-    std::vector<Ties> brackets(1);
-    if (!asked.sleeve) return brackets;
-    const auto& slit = asked.sleeve->slit;
-    if (slit[0] == SlitState::snug || slit[1] == SlitState::snug) brackets.emplace_back();
-    for (std::size_t b = 0; b < brackets.size(); ++b)
-        for (std::size_t i = 0; i < 2; ++i) switch (slit[i])
-            {
-                case SlitState::open: break;
-                case SlitState::snug: brackets[b].slit[i] = b == 0 ? FaceTie::free : FaceTie::held; break;
-                case SlitState::press: brackets[b].slit[i] = FaceTie::held; break;
-                case SlitState::bonded: brackets[b].slit[i] = FaceTie::merged; break;
-            }
-    return brackets;
-}
-
 }  // namespace
 
 StressIntensities stress_intensities(const CrackedSection& section, const Accuracy& accuracy)
@@ -213,7 +196,7 @@ StressIntensities stress_intensities(const Case& asked, const Scenario& scenario
 {
     Scenario sharp = scenario;
     sharp.root_shape = RootShape::sharp;
-    CrackedSection section{outline(asked, sharp), {}, slit_brackets(asked)};
+    CrackedSection section{outline(asked, sharp), {}, slit_ties(asked)};
     std::vector<std::string> regions;
     for (const OutlineRegion& region : section.outline.regions) regions.push_back(region.name);
     section.steel = steel_by_region(asked, regions);

@@ -159,6 +159,13 @@ SurfacePlaces surface_places(const Mesh& mesh, const SurfaceChain& chain)
     return places;
 }
 
+SurfaceStress zero_surface_stress(Eigen::Index n_places)
+{
+    SurfaceStress stress;
+    for (const auto part : surface_stress_parts) stress.*part = Eigen::VectorXd::Zero(n_places);
+    return stress;
+}
+
 SurfaceStress free_surface_stress(const Mesh& mesh, const SurfaceChain& chain, const SurfacePlaces& places,
                                   const UnitSolution& solution)
 {
@@ -176,7 +183,7 @@ SurfaceStress free_surface_stress(const Mesh& mesh, const SurfaceChain& chain, c
         start += length;
     }
     const auto n = static_cast<Eigen::Index>(places.s.size());
-    SurfaceStress stress{Eigen::VectorXd(n), Eigen::VectorXd(n), Eigen::VectorXd(n), Eigen::VectorXd::Zero(n)};
+    SurfaceStress stress = zero_surface_stress(n);
     const double E = chain.steel.E, nu = chain.steel.nu;
     for (Eigen::Index i = 0; i < n; ++i)
     {
@@ -192,7 +199,7 @@ SurfaceStress loaded_surface_stress(const Mesh& mesh, const SurfaceChain& chain,
                                     const RegionNodes& nodes, const StressAmplitude& stress)
 {
     const auto n = static_cast<Eigen::Index>(places.s.size());
-    SurfaceStress result{Eigen::VectorXd(n), Eigen::VectorXd(n), Eigen::VectorXd(n), Eigen::VectorXd(n)};
+    SurfaceStress result = zero_surface_stress(n);
     for (Eigen::Index i = 0; i < n; ++i)
     {
         const MeshEdge& edge = chain.edges[at(places.edge[static_cast<std::size_t>(i)])];
@@ -214,6 +221,8 @@ SurfaceStress loaded_surface_stress(const Mesh& mesh, const SurfaceChain& chain,
         result.across(i) = t(1) * t(1) * zz + t(0) * t(0) * rr - 2 * t(0) * t(1) * rz;
         result.hoop(i) = value(1);
         result.shear(i) = t(0) * value(4) + t(1) * value(3);
+        result.across_along(i) = t(0) * t(1) * (rr - zz) + (t(0) * t(0) - t(1) * t(1)) * rz;
+        result.across_hoop(i) = t(0) * value(3) - t(1) * value(4);
     }
     return result;
 }

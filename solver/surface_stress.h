@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include <array>
 #include <vector>
 
 #include "solver/elements.h"
@@ -31,11 +32,16 @@ struct SurfacePlaces
 };
 SurfacePlaces surface_places(const Mesh& mesh, const SurfaceChain& chain);
 
-// Stress in the surface at those places, MPa: along the meridian, hoop, shear between them, and across the surface.
+// Stress in the surface at those places, MPa: along the meridian, hoop, shear between them, across the surface, and
+// the shears on the surface itself, which a free one does not have.
 struct SurfaceStress
 {
-    Eigen::VectorXd along, hoop, shear, across;  // [n]
+    Eigen::VectorXd along, hoop, shear, across, across_along, across_hoop;  // [n]
 };
+inline constexpr std::array surface_stress_parts{&SurfaceStress::along,        &SurfaceStress::hoop,
+                                                 &SurfaceStress::shear,        &SurfaceStress::across,
+                                                 &SurfaceStress::across_along, &SurfaceStress::across_hoop};
+SurfaceStress zero_surface_stress(Eigen::Index n_places);
 
 // On a free surface, from the displacements of the surface alone: the strain at the two points of each edge where its
 // derivative is one order better, cubic interpolation of it along the chain, and plane stress (nothing across).
