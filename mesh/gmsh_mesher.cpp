@@ -64,9 +64,10 @@ std::string last_words()
 {
     std::vector<std::string> log;
     gmsh::logger::get(log);
-    for (auto line = log.rbegin(); line != log.rend(); ++line)
-        if (line->starts_with("Error") || line->starts_with("Warning")) return *line;
-    return "the mesher gave no reason";
+    const auto last =
+        std::find_if(log.rbegin(), log.rend(),
+                     [](const std::string& line) { return line.starts_with("Error") || line.starts_with("Warning"); });
+    return last != log.rend() ? *last : "the mesher gave no reason";
 }
 
 // Curves in walking order, as signed one-based tags; several closed loops are possible.

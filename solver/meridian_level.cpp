@@ -43,7 +43,7 @@ Bracket solved_bracket(const Case& asked, const Mesh& mesh, const std::vector<El
     return bracket;
 }
 
-SurfaceStress joined_stress(std::vector<SurfaceStress> parts)
+SurfaceStress joined_stress(const std::vector<SurfaceStress>& parts)
 {
     Eigen::Index n = 0;
     for (const SurfaceStress& part : parts) n += part.along.size();
@@ -122,10 +122,10 @@ public:
         SiteStress site;
         site.z = Eigen::Map<Eigen::VectorXd>(z.data(), static_cast<Eigen::Index>(z.size()));
         site.r = Eigen::Map<Eigen::VectorXd>(r.data(), static_cast<Eigen::Index>(r.size()));
-        site.torsion = joined_stress(std::move(torsion));
-        site.bending = joined_stress(std::move(bending));
-        site.axial = joined_stress(std::move(axial));
-        site.press = joined_stress(std::move(press));
+        site.torsion = joined_stress(torsion);
+        site.bending = joined_stress(bending);
+        site.axial = joined_stress(axial);
+        site.press = joined_stress(press);
         return site;
     }
 
