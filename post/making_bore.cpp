@@ -107,16 +107,21 @@ BoreBand bore_band(const Case& asked, Side side)
     else band.least = std::min(band.bar_diameter - width, middle - width / 2);
     band.greatest = band.least + width;
 
+    constexpr double round_off = 1e-9;  // mm
+    const double bore_middle = (band.least + band.greatest) / 2 - band.bar_diameter;
     double nearest = INFINITY;
+    bool nearest_is_alike = false;
     for (const StandardFit& fit : standard_fits(bar))
     {
-        constexpr double round_off = 1e-9;  // mm
         if (band.clearance < fit.least_clearance - round_off || band.clearance > fit.greatest_clearance + round_off)
             continue;
         band.fits.push_back(fit.name);
-        const double off = std::abs(band.clearance - (fit.least_clearance + fit.greatest_clearance) / 2);
-        if (off >= nearest - round_off) continue;
+        const bool is_alike = band.clearance >= 0 ? fit.least_clearance >= 0 : fit.greatest_clearance <= 0;
+        const double off = std::abs(bore_middle - (fit.least_clearance + fit.greatest_clearance) / 2);
+        if (nearest_is_alike && !is_alike) continue;
+        if (is_alike == nearest_is_alike && off >= nearest - round_off) continue;
         nearest = off;
+        nearest_is_alike = is_alike;
         band.nearest_fit = fit.name;
     }
     return band;

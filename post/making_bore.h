@@ -34,8 +34,10 @@ struct BoreBand
     double clearance = 0;     // asked for, diametral
     double least = 0, greatest = 0;
     int grade = 7;
-    std::optional<std::string> nearest_fit;  // its middle is nearest, of those whose band holds the clearance
-    std::vector<std::string> fits;           // whose band holds the clearance asked for
+    // Of those below: the middle nearest to that of the bore's limits; one that always slides for a sliding fit and one
+    // that always presses for a press fit, where there is one.
+    std::optional<std::string> nearest_fit;
+    std::vector<std::string> fits;  // whose band holds the clearance asked for
     std::string source;
     Provenance provenance = Provenance::from_memory;
 };
