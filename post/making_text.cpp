@@ -154,11 +154,17 @@ std::string running_lines(const Case& asked, const RunningTrue& running)
                             least_margin);
     text = fmt::format("{}\n", wrapped(text, 2));
     if (!running.balance) return text;
-    std::string balance = fmt::format("Balance as built: the mass lies off the axis by {:.3f} mm at the worse end",
-                                      running.balance->eccentricity);
-    if (running.balance->grade)
+    const Balance& found = *running.balance;
+    const bool is_measured = asked.joint->offset.value() > 0 || asked.joint->tilt.value() > 0;
+    std::string balance =
+        fmt::format("Balance {}: the mass lies off the axis by {:.3f} mm at the worse end",
+                    is_measured ? "as built" : "with bars in line (not measured)", found.eccentricity);
+    if (found.grade)
         balance += fmt::format(", G {:.3g} at the running speed (G {:g} for drive shafts, from memory: verify)",
-                               *running.balance->grade, grade_asked);
+                               *found.grade, grade_asked);
+    if (found.offset_allowed && found.tilt_allowed)
+        balance += fmt::format("; {:.2g} mm of offset or {:.2g}° of tilt alone would use that up",
+                               *found.offset_allowed, *found.tilt_allowed * 180 / std::numbers::pi);
     return fmt::format("{}{}\n", text, wrapped(balance, 2));
 }
 

@@ -27,7 +27,7 @@ struct WeldDeposit
 // radius of 2 pi r times the width. A half lap leads the seam along the bar twice over its length as well.
 WeldDeposit butt_deposit(const Case& asked);
 
-// Triangle of the legs turned about the axis: 2 pi (R + leg_on_sleeve/3) area. Source: theorem of Pappus.
+// Triangle of the legs turned about the axis: 2 pi (R + leg_on_sleeve/3) area. Derived: theorem of Pappus.
 WeldDeposit fillet_deposit(const Case& asked, Side side);
 
 // Largest section of one pass, mm^2: that of an 8 mm fillet, the largest that is laid in one horizontal pass, and
