@@ -4,6 +4,7 @@
 
 #include <algorithm>
 
+#include "cases/random_case.h"
 #include "post/making_text.h"
 #include "tests/making/shop_cases.h"
 
@@ -134,6 +135,38 @@ TEST(ShopText, FitsOnAPageInItsColumns)
         else if ((static_cast<unsigned char>(letter) & 0xC0U) != 0x80U) ++columns;
         ASSERT_LE(columns, 104U) << text;
     }
+}
+
+bool holds_no_number(const std::string& text)
+{
+    return text.find("nan") != std::string::npos || text.find("inf ") != std::string::npos ||
+           text.find("-inf") != std::string::npos;
+}
+
+TEST(ShopSheet, OfAnyCaseHoldsNumbersOnly)
+{
+    for (std::uint64_t seed = 1; seed <= 300; ++seed)
+    {
+        const Case asked = accepted(random_case_text(seed));
+        const RunningTrue running = running_true(asked);
+        EXPECT_GT(running.critical_speed, 0) << seed;
+        EXPECT_FALSE(holds_no_number(running_lines(asked, running))) << seed;
+        EXPECT_EQ(shop_sheet(asked).has_value(), asked.joint.has_value()) << seed;
+        if (!asked.joint) continue;
+        const ShopSheet sheet = *shop_sheet(asked);
+        EXPECT_FALSE(holds_no_number(shop_text(sheet))) << seed;
+        for (const WeldDeposit& weld : sheet.welds) EXPECT_GT(weld.volume, 0) << seed;
+        for (const BoreBand& bore : sheet.bores) EXPECT_GT(bore.greatest, bore.least) << seed;
+        for (const double cut : sheet.cut.cut) EXPECT_GT(cut, 0) << seed;
+    }
+}
+
+TEST(ShopSheet, OfASteelThatNobodyWeldsSaysSo)
+{
+    const ShopSheet sheet = *shop_sheet(mild_splice("chemistry = { C = 3.4, Si = 2, Mn = 20, Cr = 30 }\n"));
+    EXPECT_TRUE(says(sheet.heat.words, "do not weld this steel"));
+    EXPECT_FALSE(sheet.steels[0].known->expected_hardness.has_value());
+    EXPECT_FALSE(holds_no_number(shop_text(sheet)));
 }
 
 TEST(ShopSheet, IsNotThereForAPlainShaft)
