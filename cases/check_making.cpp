@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "cases/bar_shape.h"
+#include "cases/check_parts.h"
 #include "cases/rule_report.h"
 #include "cases/shape_limits.h"
 #include "cases/units.h"
@@ -117,8 +118,10 @@ double adjustment(const Case& asked, Side side)
     return (adjusted == AdjustedBar::left) == (side == Side::left) ? difference : 0;
 }
 
-std::vector<Problem> making_problems(const Case& asked, const Places& places, const std::string& file)
+std::vector<Problem> making_problems(const Case& whole, const Places& places, const std::string& file)
 {
+    RuleReport told_already(places, file);
+    const Case asked = plausible_part(told_already, whole);  // what follows from an absurd value is not told again
     if (!is_whole_splice(asked)) return {};
     RuleReport report(places, file);
     check_as_built(report, asked);
