@@ -12,6 +12,7 @@
 #include "app/write_report.h"
 #include "cases/problem.h"
 #include "cases/read_case.h"
+#include "post/making_text.h"
 #include "post/result_json.h"
 #include "post/verdict_text.h"
 
@@ -26,6 +27,7 @@ struct CheckOptions
     std::filesystem::path out;
     double accuracy_pct = 1;
     bool json = false;
+    bool shop = false;
 };
 
 Emphasis emphasis_on_stdout()
@@ -53,6 +55,8 @@ int check(const CheckOptions& options)
     fmt::print(stderr, "Drawing ...\n");
     const WrittenReport written = write_report(report, folder);
     fmt::print("{}", options.json ? result_json(report) : verdict_text(report, emphasis_on_stdout()));
+    if (options.shop && !options.json)
+        fmt::print("\n{}", report.making ? shop_text(*report.making) : "No shop sheet: a plain shaft is not welded.\n");
     std::fflush(stdout);
     if (written.why_no_pictures.empty())
         fmt::print(stderr, "Pictures, VTK files and result.json: {}\n", std::filesystem::absolute(folder).string());
@@ -75,6 +79,8 @@ Command check_command(CLI::App& program)
         ->check(CLI::Range(0.05, 20.0))
         ->capture_default_str();
     words->add_flag("--json", options->json, "Print result.json instead of the verdict");
+    words->add_flag("--shop", options->shop,
+                    "Print the shop sheet as well: cutting, bores, welds, preheat, inspection");
     return {words, [options] { return check(*options); }};
 }
 

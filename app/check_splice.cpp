@@ -16,6 +16,8 @@ Report check_splice(const Case& asked, const Accuracy& accuracy)
 
     report.handbook = handbook_rows(asked, report.sound.answer);
     report.against_plain_bar = against_plain_bar(report.sound);
+    report.making = shop_sheet(asked);
+    report.running_true = running_true(asked);
     report.cautions = cautions(report);
     return report;
 }

@@ -6,6 +6,7 @@
 #include <string>
 #include <vector>
 
+#include "cases/making.h"
 #include "cases/quantity.h"
 
 namespace splicewright
@@ -87,6 +88,8 @@ struct Joint
     Millimetre half_lap;                    // axial length, 0: square cut
     Millimetre blend;                       // axial length of the blend between the diameters, 0 when they are equal
     Material filler;
+    Millimetre offset;  // as built, between the axes of the bars at the joint; counts for balance only
+    Radian tilt;        // as built, between the axes; counts for balance only
 };
 
 enum class SlitState
@@ -164,6 +167,7 @@ struct Case
     std::array<std::optional<Bar>, 2> bar;  // [left, right]; with a joint both, without exactly one
     std::optional<Joint> joint;
     std::optional<Sleeve> sleeve;  // only with a joint
+    std::optional<Making> making;  // exactly with a joint
     Load load;
     std::vector<DefaultUsed> defaults;
     std::vector<Tolerance> tolerances;

@@ -6,14 +6,18 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cases/check_making.h"
+#include "cases/units.h"
+
 namespace splicewright
 {
 namespace
 {
 
-constexpr double least_throat = 3.0;       // mm. Source: [Eurocode3Joints2005] clause 4.5.2, from memory
-constexpr double notch_method_wall = 5.0;  // mm. Source: [Fricke2012], from memory
-constexpr double wide_clearance = 0.1;     // mm, judgement
+constexpr double least_throat = 3.0;              // mm. Source: [Eurocode3Joints2005] clause 4.5.2, from memory
+constexpr double notch_method_wall = 5.0;         // mm. Source: [Fricke2012], from memory
+constexpr double checked_length_tolerance = 1.0;  // mm, judgement
+constexpr double wide_clearance = 0.1;            // mm, judgement
 // Steels of the library that no preheat makes weldable. Judgement.
 constexpr const char* not_to_be_welded[] = {"300M"};
 
@@ -64,6 +68,23 @@ void add_weld_steel_caution(std::vector<std::string>& cautions, const Material& 
                             part, material.name));
 }
 
+// Of what the shop is to make against what is checked.
+void add_making_cautions(std::vector<std::string>& cautions, const Case& asked)
+{
+    if (asked.joint->offset.value() > 0 || asked.joint->tilt.value() > 0)
+        cautions.push_back(
+            fmt::format("The bars are out of line as built ({} of offset, {} of tilt). That counts for the balance "
+                        "only: the bending it brings is not in the stresses.",
+                        short_mm(asked.joint->offset.value()), in_words(asked.joint->tilt.value(), Dimension::angle)));
+    if (!asked.making || !asked.making->overall_length) return;
+    const double wanted = asked.making->overall_length->value(), drawn = drawn_length(asked);
+    if (std::abs(wanted - drawn) > checked_length_tolerance)
+        cautions.push_back(fmt::format(
+            "The shaft to be made is {} long and the one that is checked {}: change the section lengths as the shop "
+            "sheet says to check the one that is made.",
+            in_words(wanted, Dimension::length), in_words(drawn, Dimension::length)));
+}
+
 }  // namespace
 
 std::vector<std::string> cautions_of(const Case& asked)
@@ -79,6 +100,7 @@ std::vector<std::string> cautions_of(const Case& asked)
                                    fmt::format("The {} bar", name_of(side)));
     if (asked.sleeve) add_weld_steel_caution(cautions, asked.sleeve->material, "The sleeve");
     if (asked.sleeve) add_sleeve_cautions(cautions, asked);
+    if (asked.joint) add_making_cautions(cautions, asked);
     if (asked.joint && asked.bar[0]->bore.value() > 0.0)
     {
         const double bore = asked.bar[0]->bore.value();

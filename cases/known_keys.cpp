@@ -20,7 +20,7 @@ struct TableKeys
 std::vector<std::string> listed_keys()
 {
     const TableKeys tables[] = {
-        {"", {"title", "left", "right", "joint", "sleeve", "load", "material", "compare"}},
+        {"", {"title", "left", "right", "joint", "sleeve", "making", "load", "material", "compare"}},
         {"left", {"material", "bore", "section", "groove"}},
         {"left.section", {"length", "diameter", "fillet"}},
         {"left.groove", {"at", "depth", "radius"}},
@@ -32,6 +32,9 @@ std::vector<std::string> listed_keys()
          {"material", "length", "offset", "outer_diameter", "wall", "clearance", "clearance_left", "clearance_right",
           "bore", "bore_left", "bore_right", "press", "slit", "end_wall", "taper_length", "weld", "plug"}},
         {"sleeve.weld", {"leg", "leg_on_bar", "leg_on_sleeve", "toe_radius", "coverage", "filler", "passes"}},
+        {"making",
+         {"overall_length", "adjust", "root_gap", "root_face", "groove_angle", "weld_shrink", "plunge_available",
+          "plunge_used", "heat_input", "hydrogen", "quality", "bore_grade"}},
         {"load",
          {"peak_torque", "running_torque", "joint_angle", "bending", "axial", "speed", "revolutions", "block",
           "vehicle", "torque_history"}},

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "cases/chance.h"
+#include "cases/check_making.h"
 #include "cases/materials.h"
 #include "cases/problem.h"
 #include "cases/random_shape.h"
@@ -143,6 +144,44 @@ void write_bar(Writer& to, Chance& chance, const Metals& metals, const Bar& bar,
     }
 }
 
+// Wishes and measurements of the shop; drawn from a chance of their own, so that a seed keeps its shape and loads.
+void write_as_built(Writer& to, Chance& chance, double smaller_diameter)
+{
+    const double greatest = std::min(2.0, 0.1 * smaller_diameter);
+    if (chance.happens(0.4)) to.length("offset", chance.happens(0.3) ? greatest : chance.between(0, greatest));
+    if (chance.happens(0.4))
+        to.line(fmt::format("tilt = \"{:.3g} deg\"", chance.happens(0.3) ? 1 : chance.between(0, 1)));
+}
+
+void write_lengths_to_make(Writer& to, Chance& chance, double drawn)
+{
+    static const std::vector<std::string> bars{"both", "left", "right"};
+    if (chance.happens(0.5))
+    {
+        to.length("overall_length", drawn * (chance.happens(0.3) ? 1.5 : chance.between(1, 1.5)));
+        if (chance.happens(0.5)) to.line(fmt::format("adjust = \"{}\"", chance.pick(bars)));
+    }
+    if (!chance.happens(0.5)) return;
+    const double plunge = chance.happens(0.3) ? 200 : chance.between(0, 60);
+    to.length("plunge_available", plunge);
+    if (chance.happens(0.5)) to.length("plunge_used", chance.happens(0.3) ? plunge : chance.between(0, plunge));
+}
+
+void write_making(Writer& to, Chance& chance, double drawn)
+{
+    static const std::vector<std::string> grades{"IT6", "IT7", "IT8"}, levels{"B", "C"};
+    to.line("[making]");
+    write_lengths_to_make(to, chance, drawn);
+    if (chance.happens(0.5)) to.length("root_gap", chance.happens(0.3) ? 6 : chance.between(0, 6));
+    if (chance.happens(0.5)) to.length("root_face", chance.happens(0.3) ? 1.5 : chance.between(0, 1.5));
+    if (chance.happens(0.5)) to.line(fmt::format("groove_angle = \"{:.3g} deg\"", chance.between(30, 120)));
+    if (chance.happens(0.5)) to.length("weld_shrink", chance.happens(0.3) ? 10 : chance.between(0, 10));
+    if (chance.happens(0.5)) to.line(fmt::format("heat_input = \"{:.3g} kJ/mm\"", chance.across_decades(0.21, 9.9)));
+    if (chance.happens(0.5)) to.line(fmt::format("hydrogen = \"{:.3g} ml/100g\"", chance.across_decades(0.51, 49)));
+    if (chance.happens(0.5)) to.line(fmt::format("quality = \"{}\"", chance.pick(levels)));
+    if (chance.happens(0.5)) to.line(fmt::format("bore_grade = \"{}\"", chance.pick(grades)));
+}
+
 void write_joint(Writer& to, Chance& chance, const Metals& metals, const Joint& joint)
 {
     to.line("[joint]");
@@ -251,7 +290,12 @@ double thinnest(const Case& shape)
     return smallest;
 }
 
-std::string proposal(Chance& chance, std::uint64_t seed)
+double smaller_at_joint(const Case& shape)
+{
+    return std::min(shape.bar[0]->sections.front().diameter, shape.bar[1]->sections.front().diameter).value();
+}
+
+std::string proposal(Chance& chance, Chance& shop, std::uint64_t seed)
 {
     static const std::vector<Units> habits{Units::metric, Units::metric, Units::inch, Units::mixed};
     const Case shape = random_shape(chance);
@@ -262,7 +306,9 @@ std::string proposal(Chance& chance, std::uint64_t seed)
     for (const Side side : both_sides)
         if (shape.bar[index(side)]) write_bar(to, chance, metals, *shape.bar[index(side)], name_of(side));
     if (shape.joint) write_joint(to, chance, metals, *shape.joint);
+    if (shape.joint) write_as_built(to, shop, smaller_at_joint(shape));
     if (shape.sleeve) write_sleeve(to, chance, metals, shape);
+    if (shape.joint && shop.happens(0.5)) write_making(to, shop, drawn_length(shape));
     write_load(to, chance, thinnest(shape));
     if (to.text().find(stated_material) != std::string::npos) write_stated_material(to, chance, metals);
     return to.text();
@@ -272,12 +318,12 @@ std::string proposal(Chance& chance, std::uint64_t seed)
 
 std::string random_case_text(std::uint64_t seed)
 {
-    Chance chance(seed);
+    Chance chance(seed), shop(~seed);
     std::string text;
     bool is_valid = false;
     for (int i = 0; i < most_tries && !is_valid; ++i)
     {
-        text = proposal(chance, seed);
+        text = proposal(chance, shop, seed);
         is_valid = read_case(text, "random case").has_value();
     }
     EXPECTS(is_valid);

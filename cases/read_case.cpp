@@ -13,6 +13,7 @@
 #include "cases/cautions.h"
 #include "cases/check_geometry.h"
 #include "cases/check_loads.h"
+#include "cases/check_making.h"
 #include "cases/read_parts.h"
 #include "cases/syntax_problem.h"
 
@@ -82,6 +83,7 @@ Case case_at(const CaseTable& top, const std::string& file)
     const Fillers fillers = fillers_of(joint, weld, stated);
     if (joint) asked.joint = joint_at(*joint, diameters, fillers.joint);
     if (sleeve) asked.sleeve = sleeve_at(*sleeve, weld, diameters, stated, fillers.sleeve_weld);
+    asked.making = making_at(top, asked);
     if (const auto load = top.table("load")) asked.load = load_at(*load);
     check_parts(top);
     note_unused_materials(top.findings(), asked, stated);
@@ -131,6 +133,12 @@ bool is_whole(const Case& asked)
              asked.sleeve->clearance[0].value() + asked.sleeve->clearance[1].value() +
              asked.sleeve->weld.leg_on_bar.value() + asked.sleeve->weld.leg_on_sleeve.value() +
              asked.sleeve->weld.toe_radius.value());
+    if (asked.joint) look(asked.joint->offset.value() + asked.joint->tilt.value());
+    if (asked.making)
+        look(asked.making->overall_length.value_or(Millimetre()).value() + asked.making->root_gap.value() +
+             asked.making->root_face.value() + asked.making->groove_angle.value() + asked.making->weld_shrink.value() +
+             asked.making->plunge_available.value_or(Millimetre()).value() + asked.making->plunge_used.value() +
+             asked.making->heat_input.value() + asked.making->hydrogen);
     look(asked.load.peak_torque.value() + asked.load.running_torque.value() + asked.load.peak_bending.value() +
          asked.load.running_bending.value() + asked.load.axial.value() + asked.load.revolutions);
     return whole;
@@ -156,7 +164,7 @@ Result<Case> read_case(const std::string& text, const std::string& file_name)
         return std::vector<Problem>{syntax_problem(text, file_name, static_cast<int>(begin.line),
                                                    static_cast<int>(begin.column), error.description())};
     }
-    for (auto check : {geometry_problems, load_problems})
+    for (auto check : {geometry_problems, load_problems, making_problems})
         for (Problem& problem : check(asked, findings.places, file_name))
             findings.problems.push_back(std::move(problem));
     drop_told_twice(findings.problems);

@@ -57,8 +57,10 @@ Joint joint_at(const CaseTable& table, const std::array<double, 2>& diameters, c
     joint.half_lap = half_lap.value_or(Millimetre(0.0));
     joint.blend = blend_at(table, diameters);
     joint.filler = filler;
-    table.not_yet("offset", "the bars are taken as in line", "remove offset");
-    table.not_yet("tilt", "the bars are taken as in line", "remove tilt");
+    joint.offset = table.length("offset").value_or(Millimetre(0.0));
+    joint.tilt = Radian(table.quantity("tilt", Dimension::angle).value_or(0.0));
+    if (!table.has("offset")) table.note_default("offset", "0 mm", "not measured: the bars are taken as in line");
+    if (!table.has("tilt")) table.note_default("tilt", "0 deg", "not measured: the bars are taken as in line");
     table.report_unknown_keys();
     return joint;
 }

@@ -48,4 +48,7 @@ SleeveWeld sleeve_weld_at(const CaseTable& table, const Material& filler);
 
 Load load_at(const CaseTable& table);
 
+// Of a case whose bars and joint have been read; with a joint always, with all defaults where [making] is absent.
+std::optional<Making> making_at(const CaseTable& top, const Case& asked);
+
 }  // namespace splicewright

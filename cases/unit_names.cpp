@@ -117,6 +117,14 @@ constexpr UnitSpelling spellings[] = {
     {"g/cm3", Dimension::density, 1e-9, exact},
     {"lb/in3", Dimension::density, tonne_per_pound / (millimetre_per_inch * millimetre_per_inch * millimetre_per_inch),
      any_case},
+
+    {"kj/mm", Dimension::heat_input, 1e6, any_case},
+    {"j/mm", Dimension::heat_input, 1e3, any_case},
+    {"kj/cm", Dimension::heat_input, 1e5, any_case},
+    {"kj/in", Dimension::heat_input, 1e6 / millimetre_per_inch, any_case},
+
+    {"ml/100g", Dimension::hydrogen, 1.0, any_case},
+    {"ml/100*g", Dimension::hydrogen, 1.0, any_case},
 };
 
 constexpr UnitSpelling pounds_of_force[] = {
@@ -181,8 +189,9 @@ std::optional<double> moment_factor_of(std::string_view text)
     return std::nullopt;
 }
 
-constexpr std::array all_dimensions{Dimension::length, Dimension::force, Dimension::moment, Dimension::stress,
-                                    Dimension::angle,  Dimension::speed, Dimension::mass,   Dimension::density};
+constexpr std::array all_dimensions{Dimension::length,     Dimension::force,   Dimension::moment, Dimension::stress,
+                                    Dimension::angle,      Dimension::speed,   Dimension::mass,   Dimension::density,
+                                    Dimension::heat_input, Dimension::hydrogen};
 
 }  // namespace
 
@@ -209,6 +218,8 @@ const char* name_of(Dimension dimension)
         case Dimension::speed: return "a speed of rotation";
         case Dimension::mass: return "a mass";
         case Dimension::density: return "a density";
+        case Dimension::heat_input: return "a heat input";
+        case Dimension::hydrogen: return "a hydrogen content";
     }
     return "";
 }
@@ -225,6 +236,8 @@ const char* likely_unit_of(Dimension dimension)
         case Dimension::speed: return "rpm";
         case Dimension::mass: return "kg";
         case Dimension::density: return "kg/m^3";
+        case Dimension::heat_input: return "kJ/mm";
+        case Dimension::hydrogen: return "ml/100g";
     }
     return "";
 }
@@ -241,6 +254,8 @@ const char* accepted_units_of(Dimension dimension)
         case Dimension::speed: return "rpm, rad/s";
         case Dimension::mass: return "kg, g, tonne, lb";
         case Dimension::density: return "kg/m^3, g/cm^3, lb/in^3";
+        case Dimension::heat_input: return "kJ/mm, J/mm, kJ/cm, kJ/in";
+        case Dimension::hydrogen: return "ml/100g";
     }
     return "";
 }

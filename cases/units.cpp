@@ -50,6 +50,8 @@ std::string example_of(Dimension dimension)
         case Dimension::speed: return "1300 rpm";
         case Dimension::mass: return "12 kg";
         case Dimension::density: return "7850 kg/m^3";
+        case Dimension::heat_input: return "1 kJ/mm";
+        case Dimension::hydrogen: return "5 ml/100g";
     }
     return "";
 }

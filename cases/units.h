@@ -15,14 +15,16 @@ namespace splicewright
 
 enum class Dimension
 {
-    length,   // mm
-    force,    // N
-    moment,   // N*mm
-    stress,   // MPa
-    angle,    // rad
-    speed,    // rad/s
-    mass,     // tonne
-    density,  // tonne/mm^3
+    length,      // mm
+    force,       // N
+    moment,      // N*mm
+    stress,      // MPa
+    angle,       // rad
+    speed,       // rad/s
+    mass,        // tonne
+    density,     // tonne/mm^3
+    heat_input,  // energy per length of weld, N
+    hydrogen,    // in weld metal, ml per 100 g
 };
 const char* name_of(Dimension dimension);            // "a length", "an angle", ...
 const char* likely_unit_of(Dimension dimension);     // "mm", "N*m", "deg", ...: shown in fixes and messages

@@ -16,7 +16,6 @@ namespace splicewright
 namespace
 {
 
-constexpr int elements_per_length = 16;
 constexpr double same_place_mm = 1e-9;
 
 struct Element
@@ -25,7 +24,8 @@ struct Element
 };
 
 // Places of nodes: each length in equal parts, and a break at each mass.
-std::vector<Element> elements_of(const std::vector<RotorLength>& rotor, const std::vector<RotorMass>& masses)
+std::vector<Element> elements_of(const std::vector<RotorLength>& rotor, const std::vector<RotorMass>& masses,
+                                 int elements_per_length)
 {
     std::vector<Element> elements;
     double start = 0;
@@ -75,9 +75,10 @@ Eigen::MatrixXd without(const Eigen::MatrixXd& matrix, const std::vector<int>& k
 }  // namespace
 
 Sourced<RadianPerSecond> first_critical_speed(const std::vector<RotorLength>& rotor,
-                                              const std::vector<RotorMass>& masses)
+                                              const std::vector<RotorMass>& masses, int elements_per_length)
 {
-    const std::vector<Element> elements = elements_of(rotor, masses);
+    EXPECTS(elements_per_length > 0);
+    const std::vector<Element> elements = elements_of(rotor, masses, elements_per_length);
     EXPECTS(!elements.empty());
     const int n = 2 * (static_cast<int>(elements.size()) + 1);
     Eigen::MatrixXd K = Eigen::MatrixXd::Zero(n, n), M = K;

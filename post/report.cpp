@@ -71,6 +71,8 @@ std::vector<std::string> cautions(const Report& report)
             fmt::format("The asked accuracy of {:g} % was not reached: the worst site is known to {:.2g} % only. "
                         "No pass is given.",
                         sound.answer.evidence.accuracy_pct, sound.answer.evidence.worst_error_pct));
+    const std::vector<std::string> running = running_cautions(report.asked, report.running_true);
+    list.insert(list.end(), running.begin(), running.end());
     const auto disagree = std::count_if(report.handbook.begin(), report.handbook.end(),
                                         [](const HandbookRow& row) { return !row.agrees; });
     if (disagree > 0)

@@ -8,6 +8,8 @@
 #include "cases/case.h"
 #include "post/check_row.h"
 #include "post/handbook.h"
+#include "post/making.h"
+#include "post/running_true.h"
 #include "solver/meridian.h"
 
 namespace splicewright
@@ -39,6 +41,8 @@ struct Report
     std::vector<Judgement> what_if;  // "hidden weld lost", "left sleeve weld lost", "right sleeve weld lost"
     std::vector<HandbookRow> handbook;
     std::optional<AgainstPlainBar> against_plain_bar;
+    std::optional<ShopSheet> making;  // with a joint
+    RunningTrue running_true;
     std::vector<std::string> cautions;
     [[nodiscard]] bool passes() const { return sound.passes(); }
 };

@@ -7,6 +7,7 @@
 
 #include "cases/bar_shape.h"
 #include "cases/problem.h"
+#include "post/making_json.h"
 #include "post/site_loads.h"
 #include "post/version.h"
 #include "post/weld_line.h"
@@ -243,6 +244,8 @@ std::string result_json(const Report& report)
     json["what_if"] = what_if(report.what_if);
     json["against_plain_bar"] = report.against_plain_bar ? against(*report.against_plain_bar) : Json(nullptr);
     json["handbook"] = handbook(report.handbook);
+    json["making"] = report.making ? making_json(*report.making) : Json(nullptr);
+    json["running_true"] = running_json(report.running_true);
     json["defaults"] = defaults(asked);
     json["cautions"] = report.cautions;
     json["evidence"] = evidence(answer.evidence);

@@ -8,16 +8,16 @@
 #include <numbers>
 
 #include "cases/units.h"
+#include "post/making_text.h"
 #include "post/site_loads.h"
 #include "post/version.h"
+#include "post/wrapped_text.h"
 #include "solver/unit_solution.h"
 
 namespace splicewright
 {
 namespace
 {
-
-constexpr std::size_t page_columns = 100;
 
 std::string painted(const std::string& text, const char* code, Emphasis emphasis)
 {
@@ -27,28 +27,6 @@ std::string painted(const std::string& text, const char* code, Emphasis emphasis
 std::string pass_word(bool passes, Emphasis emphasis)
 {
     return passes ? painted("passes", "1;34", emphasis) : painted("DOES NOT PASS", "1;33", emphasis);
-}
-
-// Breaks at spaces; later lines are indented.
-std::string wrapped(const std::string& text, std::size_t indent)
-{
-    std::string result, line;
-    std::size_t start = 0;
-    while (start < text.size())
-    {
-        std::size_t end = text.find(' ', start);
-        if (end == std::string::npos) end = text.size();
-        const std::string word = text.substr(start, end - start);
-        if (!line.empty() && indent + line.size() + 1 + word.size() > page_columns)
-        {
-            result += line + "\n" + std::string(indent, ' ');
-            line.clear();
-        }
-        if (!line.empty()) line += ' ';
-        line += word;
-        start = end + 1;
-    }
-    return result + line;
 }
 
 const char* kind_name(CheckKind kind) { return kind == CheckKind::strength ? "strength" : "fatigue"; }
@@ -243,8 +221,8 @@ std::string verdict_text(const Report& report, Emphasis emphasis)
                                    load_lines(report.asked), check_lines(report.sound.checks));
     const std::string what_if = what_if_lines(report.what_if, emphasis);
     if (!what_if.empty()) text += what_if + "\n";
-    text += against_lines(report) + stiffness_line(report) + handbook_line(report.handbook) +
-            evidence_line(report.sound.answer.evidence);
+    text += against_lines(report) + stiffness_line(report) + running_lines(report.asked, report.running_true) +
+            handbook_line(report.handbook) + evidence_line(report.sound.answer.evidence);
     text += paragraph("Not there", report.sound.answer.absent_sites);
     text += paragraph("Defaults", default_lines(report.asked));
     text += fmt::format("\n\n{}", list_lines("Cautions", report.cautions));

@@ -111,6 +111,17 @@ TEST(Output, ATerminalGetsEmphasisUnlessNoColorIsSet)
     EXPECT_NE(plain.find("overloaded"), std::string::npos) << plain;
 }
 
+TEST(Output, TheShopSheetFollowsTheVerdictWhenAskedFor)
+{
+    const TemporaryFolder here;
+    write_file(here.path() / "a.toml", passing);
+    const Ended ended = program({"check", "a.toml", "--shop"}, {here.path(), {}, {}});
+    EXPECT_EQ(ended.status, 0);
+    EXPECT_EQ(ended.out.find(file_bytes(here.path() / "a-result" / "verdict.txt")), 0U);
+    EXPECT_NE(ended.out.find("No shop sheet: a plain shaft is not welded"), std::string::npos) << ended.out;
+    EXPECT_EQ(program({"check", "a.toml"}, {here.path(), {}, {}}).out.find("shop sheet"), std::string::npos);
+}
+
 TEST(Output, JsonIsThatOfTheResultFolder)
 {
     const TemporaryFolder here;

@@ -146,8 +146,6 @@ TEST(ReadCase, TellsWhatIsNotThereYet)
                         "[[load.block]]");
     expect_only_problem(sound_splice_text() + "[[sleeve.plug]]\ncount = 3\n", "sleeve.plug", "cannot be used yet",
                         "remove sleeve.plug");
-    expect_only_problem(added("[joint]", "offset = \"0.2 mm\""), "joint.offset", "cannot be used yet", "remove offset");
-    expect_only_problem(added("[joint]", "tilt = \"0.2 deg\""), "joint.tilt", "cannot be used yet", "remove tilt");
     expect_only_problem(added("[sleeve.weld]", "coverage = \"300 deg\""), "sleeve.weld.coverage", "cannot be used yet",
                         "coverage = \"360 deg\"");
     EXPECT_TRUE(messages(added("[sleeve.weld]", "coverage = \"360°\"")).empty());

@@ -74,6 +74,12 @@ TEST(RandomCase, EveryKindOfShapeComesUp)
     for (const SlitState state : {SlitState::open, SlitState::snug, SlitState::press, SlitState::bonded})
         EXPECT_GE(n_cases_with([&](const Case& c) { return c.sleeve && c.sleeve->slit[0] == state; }), at_least)
             << name_of(state);
+    EXPECT_GE(n_cases_with([](const Case& c) { return c.joint && c.joint->offset.value() > 0; }), at_least);
+    EXPECT_GE(n_cases_with([](const Case& c) { return c.joint && c.joint->tilt.value() > 0; }), at_least);
+    EXPECT_GE(n_cases_with([](const Case& c) { return c.making && c.making->overall_length; }), at_least);
+    EXPECT_GE(n_cases_with([](const Case& c) { return c.making && c.making->plunge_available; }), at_least);
+    EXPECT_GE(n_cases_with([](const Case& c) { return c.making && c.making->quality == QualityLevel::C; }), at_least);
+    EXPECT_GE(n_cases_with([](const Case& c) { return c.making && c.making->bore_grade != 7; }), at_least);
     const auto bar_with = [](auto property)
     {
         return [property](const Case& c)

@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <string>
+
+#include "post/making.h"
+#include "post/running_true.h"
+
+namespace splicewright
+{
+
+// The shop sheet as plain aligned text, 100 columns, about a page.
+std::string shop_text(const ShopSheet& sheet);
+
+// One line on the critical speed, and with a joint one on the balance.
+std::string running_lines(const Case& asked, const RunningTrue& running);
+
+}  // namespace splicewright
