@@ -48,4 +48,7 @@ SleeveWeld sleeve_weld_at(const CaseTable& table, const Material& filler);
 
 Load load_at(const CaseTable& table);
 
+// With the largest torque on one shaft seen from both ends.
+Vehicle vehicle_at(const CaseTable& table);
+
 }  // namespace splicewright
