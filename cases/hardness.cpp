@@ -68,11 +68,11 @@ const Scale* scale_named(std::string_view text)
 {
     std::string name = lower_case(trimmed(text));
     if (name == "hbw" || name == "bhn") name = "hb";
-    const bool has_load = name.size() > 2 && name.starts_with("hv") &&
-                          name.find_first_not_of("0123456789", 2) == std::string::npos;
+    const bool has_load =
+        name.size() > 2 && name.starts_with("hv") && name.find_first_not_of("0123456789", 2) == std::string::npos;
     if (has_load) name = "hv";
-    const auto* found = std::find_if(scales.begin(), scales.end(),
-                                     [&](const Scale& scale) { return lower_case(scale.name) == name; });
+    const auto* found =
+        std::find_if(scales.begin(), scales.end(), [&](const Scale& scale) { return lower_case(scale.name) == name; });
     return found == scales.end() ? nullptr : found;
 }
 
@@ -90,7 +90,7 @@ Result<double> vickers_hardness(std::string_view text)
     if (scale == nullptr)
         return refusal("must be one number with its scale HRC, HB or HV",
                        number.fault == NumberFault::none && number.rest.empty()
-                           ? fmt::format("{} HB", number.written)
+                           ? fmt::format("{} {}", number.written, number.value <= 70 ? "HRC" : "HB")
                            : "28 HRC");
     if (number.value < scale->least || number.value > scale->greatest)
         return refusal(fmt::format("must be from {:g} to {:g} {}, where strength goes with hardness", scale->least,
