@@ -85,8 +85,10 @@ std::string vehicle_line(const Load& load)
     const Vehicle& v = *load.vehicle;
     const char* use =
         load.peak_torque == v.peak_torque() ? "taken as the peak torque" : "beside the stated peak torque";
-    return fmt::format("          vehicle: engine side {} N·m, grip of the tyre {} N·m; {} governs, {}\n",
-                       in_newton_metre(v.engine_side), in_newton_metre(v.grip_side), name_of(v.governs), use);
+    const std::string text =
+        fmt::format("vehicle: engine side {} N·m, grip of the tyre {} N·m; {} governs, {}",
+                    in_newton_metre(v.engine_side), in_newton_metre(v.grip_side), name_of(v.governs), use);
+    return fmt::format("          {}\n", wrapped(text, 12));
 }
 
 std::string history_line(const Load& load)

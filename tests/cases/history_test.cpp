@@ -108,7 +108,7 @@ TEST(History, TellsWhatIsWrongWithFileAndLine)
         {header + "0, 5\n1, 5\n", "never changes its torque"},
         {header + "0, 5\n1\n", "run.csv:3:1: torque_history: is \"1\", must have two values in each row, not 1"},
         {header + "0, 5\n1, 2, 3\n", "must have two values in each row, not 3"},
-        {header + "0, 5\n1, \n", "run.csv:3:4: torque: is missing"},
+        {header + "0, 5\n1, \n", "run.csv:3:3: torque: is missing"},
         {header + "0, 5\n1, x\n", "run.csv:3:4: torque: is \"x\", must be a number"},
         {header + "0, 5\n1, nan\n", "must be a finite number"},
         {header + "0, 5\n1, 1e999\n", "beyond any number"},
