@@ -11,6 +11,7 @@
 
 #include "cases/cycle_bins.h"
 #include "cases/history_rows.h"
+#include "cases/rainflow.h"
 #include "cases/torque_history.h"
 #include "tests/cases/text_blocks.h"
 
@@ -166,6 +167,8 @@ TEST(CycleBins, KeepValuesWhileTheyFitAndThenRoundOutward)
     }
 }
 
+double wandering_torque(int row) { return 400 * std::sin(0.9 * row) + 300 * std::sin(0.00737 * row); }  // N*m
+
 // A million rows made as they are read: a torque that wanders, never twice the same cycle.
 class EndlessRun : public std::streambuf
 {
@@ -179,8 +182,7 @@ private:
         most_in_use_ = std::max(most_in_use_, mallinfo2().uordblks);
         if (row_ == n_rows) return traits_type::eof();
         text_ = row_ == 0 ? header : "";
-        for (int i = 0; i < 100; ++i, ++row_)
-            text_ += fmt::format("{}, {:.6f}\n", row_, 400 * std::sin(0.9 * row_) + 300 * std::sin(0.00737 * row_));
+        for (int i = 0; i < 100; ++i, ++row_) text_ += fmt::format("{}, {:.6f}\n", row_, wandering_torque(row_));
         setg(text_.data(), text_.data(), text_.data() + text_.size());
         return traits_type::to_int_type(text_.front());
     }
@@ -212,6 +214,39 @@ TEST(History, OfAMillionRowsTakesLittleMemoryAndBlocks)
         EXPECT_LT(block.low, block.high);
         EXPECT_GE(block.low, summary.lowest);
         EXPECT_LE(block.high, summary.highest);
+    }
+}
+
+// Mean range of a cycle to the power of a slope.
+double mean_range(const std::vector<TorqueBlock>& blocks, double slope)
+{
+    double sum = 0, count = 0;
+    for (const TorqueBlock& block : blocks)
+    {
+        sum += block.count * std::pow((block.high - block.low).value(), slope);
+        count += block.count;
+    }
+    return std::pow(sum / count, 1 / slope);
+}
+
+TEST(History, RoundedOutwardDamagesMoreByAFewPercentOfTheStress)
+{
+    EndlessRun run;
+    std::istream stream(&run);
+    const auto blocks = counted_history(stream, "run.csv", 1).value().blocks;
+    RainflowCounter counter;
+    std::vector<TorqueBlock> exact;
+    const auto keep = [&](const std::vector<RainflowCycle>& cycles)
+    {
+        for (const RainflowCycle& cycle : cycles)
+            exact.push_back({"", NewtonMillimetre(0), NewtonMillimetre(1e3 * cycle.range), cycle.count});
+    };
+    for (int row = 0; row < EndlessRun::n_rows; ++row) keep(counter.next(wandering_torque(row)));
+    keep(counter.rest());
+    for (const double slope : {3.0, 5.0, 9.0})
+    {
+        EXPECT_GT(mean_range(blocks, slope), mean_range(exact, slope));
+        EXPECT_LT(mean_range(blocks, slope), 1.04 * mean_range(exact, slope));
     }
 }
 
