@@ -6,6 +6,11 @@ namespace splicewright
 
 const char* name_of(Side side) { return side == Side::left ? "left" : "right"; }
 
+const char* name_of(TorqueLimit limit)
+{
+    return limit == TorqueLimit::engine ? "the engine side" : "the grip of the tyre";
+}
+
 const char* name_of(Provenance provenance)
 {
     switch (provenance)

@@ -54,6 +54,7 @@ struct Material
     double poisson_ratio = 0.3;
     double density = 7.85e-9;        // tonne/mm^3
     double heated_yield_factor = 1;  // yield beside a weld over yield of the bar, judgement
+    std::string heated_yield_reason;
     Composition composition;
     std::string source;
     Provenance provenance = Provenance::from_memory;
@@ -124,16 +125,63 @@ struct Sleeve
     SleeveWeld weld;
 };
 
+enum class BlockOrigin
+{
+    stated,   // [[load.block]]
+    history,  // counted from the torque history, `count` over all repeats and not always whole
+};
+
 struct TorqueBlock
 {
     std::string name;
     NewtonMillimetre low, high;
     double count = 0;
+    BlockOrigin origin = BlockOrigin::stated;
+};
+
+enum class TorqueLimit
+{
+    engine,
+    grip,
+};
+const char* name_of(TorqueLimit limit);  // "the engine side", "the grip of the tyre"
+
+// The vehicle that drives the shaft, and the largest torque that it puts into one shaft, seen from both ends.
+struct Vehicle
+{
+    NewtonMillimetre engine_torque;
+    double gear_ratio = 1, final_drive = 1, converter_ratio = 1;
+    double efficiency = 1;
+    double shaft_share = 1;  // of the torque behind the final drive
+    double shock_factor = 1;
+    Tonne axle_mass;
+    double load_transfer = 1;  // load of the wheel over half of the axle's
+    double grip = 1;
+    Millimetre tyre_radius;
+    NewtonMillimetre engine_side, grip_side;  // derived
+    TorqueLimit governs = TorqueLimit::engine;
+    [[nodiscard]] NewtonMillimetre peak_torque() const
+    {
+        return governs == TorqueLimit::engine ? engine_side : grip_side;
+    }
+};
+
+// A torque history, counted; its cycles stand among Load::blocks.
+struct TorqueHistory
+{
+    std::string file;  // as the case names it
+    double rows = 0;
+    double duration = 0;  // s
+    NewtonMillimetre lowest, highest;
+    double repeats = 1;
+    double cycles = 0;           // over all repeats
+    std::size_t n_blocks = 0;    // that they make
+    NewtonMillimetre bin_width;  // to which torques were rounded outward, 0: kept as they are
 };
 
 struct Load
 {
-    NewtonMillimetre peak_torque;
+    NewtonMillimetre peak_torque;      // largest in either direction
     NewtonMillimetre running_torque;   // torque while the joint angle bends the shaft once per revolution
     Radian joint_angle;                // 0 when bending is given
     NewtonMillimetre peak_bending;     // couple at peak torque
@@ -141,7 +189,9 @@ struct Load
     Newton axial;                      // tension positive
     RadianPerSecond speed;             // 0 when not stated
     double revolutions = 0;            // revolutions under running torque in the life asked for
-    std::vector<TorqueBlock> blocks;
+    std::vector<TorqueBlock> blocks;   // the stated ones first
+    std::optional<Vehicle> vehicle;
+    std::optional<TorqueHistory> history;
 };
 
 // A default that the reader filled in; printed with every result.

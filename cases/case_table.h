@@ -10,6 +10,7 @@
 #include <vector>
 
 #include "cases/case.h"
+#include "cases/companion_files.h"
 #include "cases/places.h"
 #include "cases/units.h"
 
@@ -29,6 +30,7 @@ struct Findings
     std::vector<DefaultUsed> defaults;
     std::vector<Tolerance> tolerances;
     std::vector<std::string> cautions;
+    CompanionFiles companions = no_companion;
 
     void report(const std::string& field, std::string rule, std::string fix);
 };

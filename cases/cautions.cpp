@@ -2,11 +2,13 @@
 #include "cases/cautions.h"
 
 #include <fmt/format.h>
+#include <fmt/ranges.h>
 
 #include <algorithm>
 #include <cmath>
 
 #include "cases/check_making.h"
+#include "cases/materials.h"
 #include "cases/units.h"
 
 namespace splicewright
@@ -85,11 +87,41 @@ void add_making_cautions(std::vector<std::string>& cautions, const Case& asked)
             in_words(wanted, Dimension::length), in_words(drawn, Dimension::length)));
 }
 
+// Source: [AxleTorquePractice], that measured shaft torque can pass both sides.
+void add_vehicle_cautions(std::vector<std::string>& cautions, const Load& load)
+{
+    cautions.emplace_back(
+        "A shock can exceed both the engine side and the grip of the tyre: a dropped clutch, wheel hop, a wheel that "
+        "lands spinning, a sudden downshift. Only a measurement shows by how much.");
+    const NewtonMillimetre derived = load.vehicle->peak_torque();
+    if (load.peak_torque < derived)
+        cautions.push_back(
+            fmt::format("The peak torque is stated as {}, and the vehicle can put {} into this shaft ({} governs).",
+                        in_words(load.peak_torque.value(), Dimension::moment),
+                        in_words(derived.value(), Dimension::moment), name_of(load.vehicle->governs)));
+}
+
 }  // namespace
+
+std::optional<std::string> unknown_steel_warning(const Case& asked)
+{
+    std::vector<std::string> parts;
+    for (const Side side : both_sides)
+        if (const auto& bar = asked.bar[index(side)]; bar && bar->material.name == unknown_steel)
+            parts.push_back(fmt::format("the {} bar", name_of(side)));
+    if (asked.sleeve && asked.sleeve->material.name == unknown_steel) parts.emplace_back("the sleeve");
+    if (parts.empty()) return std::nullopt;
+    const Material taken = library_material(unknown_steel)->material;
+    return fmt::format(
+        "UNKNOWN STEEL in {}: taken as soft mild steel, yield {:.0f} MPa, tensile strength {:.0f} MPa (judgement), and "
+        "as hard to weld. Measure its hardness or find its grade before you weld it.",
+        fmt::join(parts, " and "), taken.yield.value(), taken.tensile.value());
+}
 
 std::vector<std::string> cautions_of(const Case& asked)
 {
     std::vector<std::string> cautions;
+    if (const auto warning = unknown_steel_warning(asked)) cautions.push_back(*warning);
     if (asked.joint && asked.joint->half_lap.value() > 0.0 && !asked.joint->penetration)
         cautions.push_back(
             "Full penetration is stated with a half lap: full fusion of a bar through a half lap can "
@@ -114,6 +146,7 @@ std::vector<std::string> cautions_of(const Case& asked)
                                 name_of(side), short_mm(wall)));
         }
     }
+    if (asked.load.vehicle) add_vehicle_cautions(cautions, asked.load);
     if (asked.load.blocks.empty() && asked.load.running_bending.value() == 0.0)
         cautions.push_back(
             "No load that repeats is given (no torque blocks and no bending): nothing is said about "

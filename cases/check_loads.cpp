@@ -71,6 +71,36 @@ void check_bending(RuleReport& report, const Load& load)
                    "bending = \"90 N*m\"");
 }
 
+std::size_t n_stated_blocks(const Load& load)
+{
+    return static_cast<std::size_t>(std::count_if(load.blocks.begin(), load.blocks.end(),
+                                                  [](const TorqueBlock& block)
+                                                  { return block.origin == BlockOrigin::stated; }));
+}
+
+void check_blocks(RuleReport& report, const Load& load)
+{
+    const std::size_t n_blocks = n_stated_blocks(load);
+    if (n_blocks > most_blocks)
+        report.add("load.block", fmt::format("must have at most {} entries, not {}", most_blocks, n_blocks),
+                   "put like cycles together in one block with a larger count");
+    for (std::size_t number = 0; number < std::min(n_blocks, most_blocks); ++number) check_block(report, load, number);
+    if (n_blocks > 0 && load.peak_torque.value() <= 0.0)
+        report.add("load.block", "needs a peak torque above 0", "give peak_torque, the largest torque of all");
+}
+
+void check_history(RuleReport& report, const Load& load)
+{
+    if (!load.history) return;
+    const double peak = load.peak_torque.value(),
+                 largest = std::max(std::abs(load.history->lowest.value()), std::abs(load.history->highest.value()));
+    if (largest > peak * (1.0 + 1e-9))
+        report.add("load.torque_history",
+                   fmt::format("must stay within the peak torque of {} in both directions, not reach {}", moment(peak),
+                               moment(largest)),
+                   fmt::format("peak_torque = \"{}\": what was measured counts", moment(largest)));
+}
+
 }  // namespace
 
 std::vector<Problem> load_problems(const Case& asked, const Places& places, const std::string& file)
@@ -80,13 +110,8 @@ std::vector<Problem> load_problems(const Case& asked, const Places& places, cons
     const Load& load = asked.load;
     check_torque(report, load);
     check_bending(report, load);
-    if (load.blocks.size() > most_blocks)
-        report.add("load.block", fmt::format("must have at most {} entries, not {}", most_blocks, load.blocks.size()),
-                   "put like cycles together in one block with a larger count");
-    for (std::size_t number = 0; number < std::min(load.blocks.size(), most_blocks); ++number)
-        check_block(report, load, number);
-    if (!load.blocks.empty() && load.peak_torque.value() <= 0.0)
-        report.add("load.block", "needs a peak torque above 0", "give peak_torque, the largest torque of all");
+    check_blocks(report, load);
+    check_history(report, load);
     if (std::abs(load.axial.value()) > greatest_axial)
         report.add("load.axial", "must be from -10000 to 10000 kN", "axial = \"2 kN\"");
     if (load.speed.value() < 0.0 || load.speed.value() > greatest_speed)

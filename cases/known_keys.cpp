@@ -37,11 +37,14 @@ std::vector<std::string> listed_keys()
           "plunge_used", "heat_input", "hydrogen", "quality", "bore_grade"}},
         {"load",
          {"peak_torque", "running_torque", "joint_angle", "bending", "axial", "speed", "revolutions", "block",
-          "vehicle", "torque_history"}},
+          "vehicle", "torque_history", "history_repeats"}},
+        {"load.vehicle",
+         {"engine_torque", "gear_ratio", "final_drive", "converter_ratio", "efficiency", "driven_wheels", "shaft_share",
+          "shock_factor", "axle_mass", "load_transfer", "grip", "tyre_radius"}},
         {"load.block", {"name", "torque", "count"}},
         {"material",
          {"name", "yield", "tensile", "elastic_modulus", "poisson_ratio", "density", "heated_yield_factor", "chemistry",
-          "hardness", "source"}},
+          "hardness", "heat_state", "source"}},
         {"material.chemistry", {"C", "Si", "Mn", "Cr", "Mo", "Ni", "V", "Cu"}},
     };
     std::vector<std::string> keys;

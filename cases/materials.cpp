@@ -49,6 +49,7 @@ Provenance provenance_named(const std::string& name)
 {
     if (name == "published") return Provenance::published;
     if (name == "secondary") return Provenance::secondary;
+    if (name == "judgement") return Provenance::judgement;
     EXPECTS(name == "from memory");
     return Provenance::from_memory;
 }
@@ -66,6 +67,7 @@ LibraryMaterial library_entry(const toml::table& table)
     material.poisson_ratio = table["poisson_ratio"].value_or(0.0);
     material.density = quantity_at(table, "density", Dimension::density);
     material.heated_yield_factor = table["heated_yield_factor"].value_or(0.0);
+    material.heated_yield_reason = text_at(table, "heated_yield_reason");
     material.source = text_at(table, "source");
     material.provenance = provenance_named(text_at(table, "provenance"));
     const auto percent = [&](const char* element) { return table["chemistry"][element].value_or(0.0); };

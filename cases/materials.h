@@ -14,6 +14,8 @@ namespace splicewright
 constexpr double least_modulus = 50e3, greatest_modulus = 400e3;  // MPa
 constexpr double least_poisson_ratio = 0, greatest_poisson_ratio = 0.49;
 
+constexpr const char* unknown_steel = "unknown steel";  // the library's answer to a steel that nobody knows
+
 // A material as the library gives it.
 struct LibraryMaterial
 {

@@ -81,6 +81,13 @@ private:
 
 constexpr const char* stated_material = "soak metal";
 
+// Draws that leave those of the case as they are: cases with a known seed stay what they were.
+Chance apart(const Chance& chance)
+{
+    Chance copy = chance;
+    return Chance(static_cast<std::uint64_t>(copy.fraction() * 0x1p53) ^ 0x9E3779B97F4A7C15U);
+}
+
 // How often a part is of the stated metal.
 struct Metals
 {
@@ -106,6 +113,16 @@ std::string filler_material(Chance& chance, const Metals& metals)
     return chance.pick(names);
 }
 
+// A steel of which only the hardness is known.
+void write_hardness(Writer& to, Chance& chance)
+{
+    static const std::vector<std::string> limits{"20 HRC", "58 HRC", "143 HB", "615 HB", "150 HV", "653 HV"};
+    const std::vector<std::string> inside{fmt::format("{:.1f} HRC", chance.between(20, 58)),
+                                          fmt::format("{:.0f} HBW", chance.between(143, 615)),
+                                          fmt::format("{:.0f} HV10", chance.between(150, 653))};
+    to.line(fmt::format("hardness = \"{}\"", chance.pick(chance.happens(0.2) ? limits : inside)));
+}
+
 // Alone: steel, titanium, aluminium and the limits; beside other metals their like.
 void write_stated_material(Writer& to, Chance& chance, const Metals& metals)
 {
@@ -116,8 +133,14 @@ void write_stated_material(Writer& to, Chance& chance, const Metals& metals)
     const double yield = std::round(chance.across_decades(51, 2000));
     const double tensile = std::min(4000.0, chance.happens(0.2) ? yield : std::round(yield * chance.between(1, 2)));
     to.line(fmt::format("[[material]]\nname = \"{}\"", stated_material));
-    to.quantity("yield", yield, Dimension::stress, "MPa");
-    to.quantity("tensile", tensile, Dimension::stress, chance.happens(0.3) ? "ksi" : "MPa");
+    const char* const unit = chance.happens(0.3) ? "ksi" : "MPa";
+    Chance other = apart(chance);
+    if (!alone && other.happens(0.3)) write_hardness(to, other);
+    else
+    {
+        to.quantity("yield", yield, Dimension::stress, "MPa");
+        to.quantity("tensile", tensile, Dimension::stress, unit);
+    }
     to.quantity("elastic_modulus", chance.pick(alone ? any_modulus : steel_modulus), Dimension::stress, "GPa");
     to.line(fmt::format("poisson_ratio = {:.2f}", chance.pick(alone ? any_ratio : steel_ratio)));
     if (chance.happens(0.5)) to.line("density = \"4430 kg/m^3\"");
@@ -255,6 +278,27 @@ void write_blocks(Writer& to, Chance& chance, double peak)
     }
 }
 
+// The vehicle whose smaller side is the peak torque.
+void write_vehicle(Writer& to, Chance& chance, double peak)
+{
+    const bool grip_governs = chance.happens(0.5);
+    const double engine_side = grip_governs ? peak * chance.between(1.01, 4) : peak,
+                 grip_side = grip_governs ? peak : peak * chance.between(1.01, 4);
+    const double gear = chance.between(1, 5), final_drive = chance.between(2, 6), share = chance.between(0.3, 1),
+                 shock = chance.between(1, 3), grip = chance.between(0.5, 1.6), transfer = chance.between(1, 2),
+                 radius = std::round(chance.between(200, 500));
+    const double engine = engine_side / (gear * final_drive * 0.9 * share * shock);
+    const double mass = grip_side * 2 / (grip * transfer * 9806.65 * radius);
+    to.line("[load.vehicle]");
+    to.line(fmt::format("engine_torque = \"{:.12g} N*mm\"\naxle_mass = \"{:.12g} kg\"", engine, 1e3 * mass));
+    to.line(
+        fmt::format("gear_ratio = {:.17g}\nfinal_drive = {:.17g}\nshaft_share = {:.17g}", gear, final_drive, share));
+    to.line(fmt::format("shock_factor = {:.17g}\nload_transfer = {:.17g}\ngrip = {:.17g}", shock, transfer, grip));
+    to.length("tyre_radius", radius);
+}
+
+bool is_of_a_vehicle(double peak) { return peak > 100e3 && peak < 50e6; }
+
 // Loads that strain the thinnest section by up to its strength, at times by nothing or by far too much.
 void write_load(Writer& to, Chance& chance, double diameter)
 {
@@ -264,7 +308,10 @@ void write_load(Writer& to, Chance& chance, double diameter)
     if (chance.happens(0.05)) peak = chance.happens(0.5) ? 1e9 : 1;
     peak = std::min(peak, 1e9);
     to.line("[load]");
-    if (peak > 0) to.line(fmt::format("peak_torque = \"{}\"", to.moment(peak)));
+    Chance other = apart(chance);
+    const bool has_vehicle = is_of_a_vehicle(peak) && other.happens(0.2);
+    const std::string stated = peak > 0 ? to.moment(peak) : "";
+    if (peak > 0 && !has_vehicle) to.line(fmt::format("peak_torque = \"{}\"", stated));
     if (peak > 0 && chance.happens(0.5))
         to.line(fmt::format("running_torque = \"{}\"",
                             to.moment(chance.happens(0.1) ? 0 : chance.between(0.01, 0.9) * peak)));
@@ -279,6 +326,7 @@ void write_load(Writer& to, Chance& chance, double diameter)
     if (chance.happens(0.4))
         to.line(fmt::format("revolutions = {:.4g}", chance.happens(0.1) ? 1.0 : chance.across_decades(1, 1e13)));
     write_blocks(to, chance, peak);
+    if (has_vehicle) write_vehicle(to, other, peak);
 }
 
 double thinnest(const Case& shape)

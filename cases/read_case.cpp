@@ -91,11 +91,13 @@ Case case_at(const CaseTable& top, const std::string& file)
     return asked;
 }
 
-void sort_by_place(std::vector<Problem>& problems)
+// Those of the case file first, then those of the files that it names.
+void sort_by_place(std::vector<Problem>& problems, const std::string& file)
 {
+    const auto place = [&](const Problem& problem)
+    { return std::tuple(problem.file != file, problem.line, problem.column); };
     std::stable_sort(problems.begin(), problems.end(),
-                     [](const Problem& first, const Problem& second)
-                     { return std::tie(first.line, first.column) < std::tie(second.line, second.column); });
+                     [&](const Problem& first, const Problem& second) { return place(first) < place(second); });
 }
 
 // A misspelt key is one mistake: that its right spelling is missing is not told as well.
@@ -146,12 +148,13 @@ bool is_whole(const Case& asked)
 
 }  // namespace
 
-Result<Case> read_case(const std::string& text, const std::string& file_name)
+Result<Case> read_case(const std::string& text, const std::string& file_name, const CompanionFiles& companions)
 {
     std::vector<Problem> unreadable = text_problems(text, file_name);
     if (!unreadable.empty()) return unreadable;
     Findings findings;
     findings.file = file_name;
+    findings.companions = companions;
     Case asked;
     try
     {
@@ -168,7 +171,7 @@ Result<Case> read_case(const std::string& text, const std::string& file_name)
         for (Problem& problem : check(asked, findings.places, file_name))
             findings.problems.push_back(std::move(problem));
     drop_told_twice(findings.problems);
-    sort_by_place(findings.problems);
+    sort_by_place(findings.problems, file_name);
     if (!findings.problems.empty()) return findings.problems;
 
     EXPECTS(is_whole(asked));

@@ -40,7 +40,7 @@ Result<Case> read_case_file(const std::filesystem::path& path)
     stream.read(text.data(), static_cast<std::streamsize>(text.size()));
     if (stream.bad()) return unreadable(file, "cannot be read to its end", "check the disk or the connection");
     text.resize(static_cast<std::size_t>(stream.gcount()));
-    return read_case(text, file);
+    return read_case(text, file, companions_beside(path.parent_path().string()));
 }
 
 }  // namespace splicewright

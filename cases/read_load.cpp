@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "cases/read_parts.h"
+#include "cases/torque_history.h"
 
 namespace splicewright
 {
@@ -11,6 +13,7 @@ namespace
 {
 
 constexpr double default_revolutions = 1e8;
+constexpr double most_repeats = 1e9;  // against slips, common practice, no source
 
 TorqueBlock block_at(const CaseTable& table)
 {
@@ -62,17 +65,80 @@ void read_bending(const CaseTable& table, Load& load)
     }
 }
 
+double repeats_at(const CaseTable& table)
+{
+    const auto repeats = table.plain_number("history_repeats", "500");
+    if (!repeats) table.note_default("history_repeats", "1", "the history is taken as the whole life");
+    if (repeats && (*repeats < 1 || *repeats > most_repeats))
+        table.report("history_repeats", "must be from 1 to 1e9", "history_repeats = 500");
+    return repeats.value_or(1);
+}
+
+// Adds the cycles of the history as blocks; nothing but problems when it cannot be read.
+void read_history(const CaseTable& table, Load& load)
+{
+    const auto name = table.text("torque_history", "torque.csv");
+    if (!table.has("torque_history"))
+    {
+        if (table.has("history_repeats"))
+            table.report("history_repeats", "needs a torque_history to repeat", "give torque_history = \"torque.csv\"");
+        return;
+    }
+    const double repeats = repeats_at(table);
+    if (!name || !(repeats >= 1 && repeats <= most_repeats)) return;
+    const Companion companion = table.findings().companions(*name);
+    if (companion.stream == nullptr)
+    {
+        table.report("torque_history", companion.why_not,
+                     "give the path of a CSV file, relative to the folder of the case file");
+        return;
+    }
+    const Result<CountedHistory> counted = counted_history(*companion.stream, companion.path, repeats);
+    if (!counted.has_value())
+    {
+        for (const Problem& problem : counted.problems()) table.findings().problems.push_back(problem);
+        return;
+    }
+    load.history = counted.value().summary;
+    load.history->file = *name;
+    const auto& blocks = counted.value().blocks;
+    load.blocks.insert(load.blocks.end(), blocks.begin(), blocks.end());
+}
+
+// Stated, else from the vehicle, else the largest of the history.
+double peak_torque_of(const CaseTable& table, const Load& load)
+{
+    if (const auto stated = table.quantity("peak_torque", Dimension::moment)) return *stated;
+    if (load.vehicle)
+    {
+        const double peak = load.vehicle->peak_torque().value();
+        table.note_default("peak_torque", in_words(peak, Dimension::moment),
+                           fmt::format("from load.vehicle, {} governs", name_of(load.vehicle->governs)));
+        return peak;
+    }
+    if (load.history)
+    {
+        const double peak = std::max(std::abs(load.history->lowest.value()), std::abs(load.history->highest.value()));
+        table.note_default("peak_torque", in_words(peak, Dimension::moment), "the largest of the torque history");
+        return peak;
+    }
+    if (table.has("vehicle") || table.has("torque_history")) return unread;
+    table.note_default("peak_torque", "0 N*m", "not given");
+    return 0;
+}
+
 }  // namespace
 
 Load load_at(const CaseTable& table)
 {
     Load load;
-    const auto peak = table.quantity("peak_torque", Dimension::moment);
+    if (const auto vehicle = table.table("vehicle")) load.vehicle = vehicle_at(*vehicle);
+    for (const CaseTable& block : table.tables("block")) load.blocks.push_back(block_at(block));
+    read_history(table, load);
+    load.peak_torque = NewtonMillimetre(peak_torque_of(table, load));
     const auto running = table.quantity("running_torque", Dimension::moment);
-    if (!peak) table.note_default("peak_torque", "0 N*m", "not given");
-    load.peak_torque = NewtonMillimetre(peak.value_or(0.0));
     load.running_torque = NewtonMillimetre(running.value_or(load.peak_torque.value()));
-    if (!running && peak)
+    if (!running && load.peak_torque.value() != 0)
         table.note_default("running_torque", in_words(load.running_torque.value(), Dimension::moment),
                            "the peak torque, which is on the safe side");
     read_bending(table, load);
@@ -88,11 +154,6 @@ Load load_at(const CaseTable& table)
         table.note_default("revolutions", "1e8", "about 190 000 km on a tyre of 0.30 m radius (judgement)");
     load.revolutions = revolutions.value_or(default_revolutions);
 
-    for (const CaseTable& block : table.tables("block")) load.blocks.push_back(block_at(block));
-    table.not_yet("vehicle", "the peak torque must be given",
-                  "remove [load.vehicle] and give peak_torque = \"900 N*m\"");
-    table.not_yet("torque_history", "torque cycles are given as blocks",
-                  "remove torque_history and give [[load.block]] with name, torque and count");
     table.report_unknown_keys();
     return load;
 }

@@ -2,7 +2,10 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
+#include "cases/hardness.h"
+#include "cases/heated_yield.h"
 #include "cases/materials.h"
 #include "cases/nearest.h"
 #include "cases/plain_text.h"
@@ -14,8 +17,9 @@ namespace
 {
 
 constexpr const char* how_to_define =
-    "define one: [[material]] with name = \"...\", yield = \"430 MPa\", tensile = \"650 MPa\"";
+    "define one: [[material]] with name = \"...\", yield = \"430 MPa\", tensile = \"650 MPa\"; or say \"unknown\"";
 constexpr std::size_t most_stated_materials = 50;
+constexpr double doubtful_difference = 0.15;  // of the tensile strength against that of the hardness, judgement
 constexpr const char* default_filler = "ER70S-6";
 
 // Bounds against slips of the unit, wide around any steel. Common practice, no source.
@@ -62,24 +66,115 @@ Composition chemistry_of(const CaseTable& material)
             percent("Mo"), percent("Ni"), percent("V"),  percent("Cu")};
 }
 
-double heated_yield_factor_of(const CaseTable& table, const std::string& name)
+HeatedYield named_state(const CaseTable& table, const std::string& name)
 {
-    if (const auto stated = table.plain_number("heated_yield_factor", "0.75"))
+    std::string names;
+    for (const HeatedYield& known : heated_yields())
+    {
+        if (comparable_name(known.state) == comparable_name(name)) return known;
+        names += fmt::format("{}{}", names.empty() ? "" : ", ", known.state);
+    }
+    table.report("heat_state", fmt::format("must be one of: {}", names), "heat_state = \"quenched and tempered\"");
+    return {};
+}
+
+HeatedYield default_heated_yield(const std::string& name, std::optional<double> vickers)
+{
+    if (const auto known = library_material(name))
+        return {"", known->material.heated_yield_factor, "as the library has it for this name"};
+    if (vickers) return heated_yield_of_hardness(*vickers);
+    // A steel of unknown condition may be quenched and tempered.
+    return {"", 0.75, "condition unknown, taken as quenched and tempered"};
+}
+
+void read_heated_yield(const CaseTable& table, std::optional<double> vickers, Material& material)
+{
+    const auto stated = table.plain_number("heated_yield_factor", "0.75");
+    const auto state = table.text("heat_state", "quenched and tempered");
+    if (stated && state)
+        table.report("heat_state", "must not stand beside heated_yield_factor, which it would give",
+                     "keep either heat_state or heated_yield_factor");
+    if (stated)
     {
         if (*stated < 0.2 || *stated > 1.0)
             table.report("heated_yield_factor", "must be between 0.2 and 1", "heated_yield_factor = 0.75");
-        return *stated;
+        material.heated_yield_factor = *stated;
+        material.heated_yield_reason = "stated in the case";
+        return;
     }
-    if (const auto known = library_material(name))
+    const HeatedYield taken = state ? named_state(table, *state) : default_heated_yield(material.name, vickers);
+    if (state) material.condition = fmt::format("{}, as stated in the case", taken.state);
+    table.note_default("heated_yield_factor", fmt::format("{:.3g}", taken.factor),
+                       fmt::format("{} (judgement)", taken.reason));
+    material.heated_yield_factor = taken.factor;
+    material.heated_yield_reason = taken.reason;
+}
+
+std::optional<double> vickers_at(const CaseTable& table)
+{
+    const auto text = table.text("hardness", "28 HRC");
+    if (!text) return std::nullopt;
+    const Result<double> read = vickers_hardness(*text);
+    if (read.has_value()) return read.value();
+    const Problem& problem = read.problems().front();
+    const bool is_advice = problem.fix.find(' ') != problem.fix.rfind(' ');
+    table.report("hardness", problem.rule, is_advice ? problem.fix : fmt::format("hardness = \"{}\"", problem.fix));
+    return std::nullopt;
+}
+
+std::string rounded_stress(Megapascal stress) { return fmt::format("{:.0f} MPa", stress.value()); }
+
+// Fills what is not stated from the hardness, at the lower end of its scatter.
+void estimate_strength(const CaseTable& table, double vickers, const std::string& hardness, Material& material)
+{
+    const StrengthEstimate estimate = strength_of_hardness(vickers);
+    const auto fill = [&](const char* key, Megapascal middle, Megapascal low, const char* scatter, Megapascal& value)
     {
-        const double factor = known->material.heated_yield_factor;
-        table.note_default("heated_yield_factor", fmt::format("{:.3g}", factor),
-                           "as the library has it for this name (judgement)");
-        return factor;
+        if (table.has(key)) return;
+        value = low;
+        table.note_default(key, rounded_stress(low),
+                           fmt::format("ESTIMATE from {}: lower end of the scatter, {} {}", hardness,
+                                       rounded_stress(middle), scatter));
+    };
+    fill("yield", estimate.yield, estimate.yield_low, "less two standard errors of 102 MPa (from memory: verify)",
+         material.yield);
+    fill("tensile", estimate.tensile, estimate.tensile_low, "less 10 % (judgement)", material.tensile);
+    material.provenance = Provenance::judgement;
+    material.source = fmt::format(
+        "{}ESTIMATE from {} ({:.0f} HV): yield by [Pavlina2008], tensile strength by "
+        "[ISO18265] and [ASTM-A370], lower end of the scatter",
+        table.has("source") ? fmt::format("{}; ", material.source) : "", hardness, vickers);
+    table.findings().cautions.push_back(fmt::format(
+        "The strength of \"{}\" is an estimate from its hardness ({}): measure in several places on clean metal below "
+        "any hardened skin; a tensile test or a certificate is better.",
+        material.name, hardness));
+}
+
+void read_strength(const CaseTable& table, std::optional<double> vickers, Material& material)
+{
+    const bool has_both = table.has("yield") && table.has("tensile");
+    material.yield = material.tensile = Megapascal(unread);
+    const auto read = [&](const char* key, const char* example, Megapascal& value)
+    {
+        if (table.has(key) || !table.has("hardness"))
+            value = Megapascal(table.required_quantity(key, Dimension::stress, example));
+    };
+    read("yield", "430 MPa", material.yield);
+    read("tensile", "650 MPa", material.tensile);
+    if (!vickers) return;
+    const std::string hardness = table.text("hardness", "28 HRC").value_or("");
+    if (!has_both)
+    {
+        estimate_strength(table, *vickers, hardness, material);
+        return;
     }
-    // A steel of unknown condition may be quenched and tempered: the lowest factor of the library's steel bars.
-    table.note_default("heated_yield_factor", "0.75", "condition unknown, taken as quenched and tempered (judgement)");
-    return 0.75;
+    const double expected = strength_of_hardness(*vickers).tensile.value(), stated = material.tensile.value();
+    if (std::abs(stated / expected - 1) > doubtful_difference)
+        table.findings().cautions.push_back(
+            fmt::format("The tensile strength of \"{}\" is stated as {}, and its hardness of {} speaks for {:.0f} MPa: "
+                        "one of the two "
+                        "is of another steel or another state of it.",
+                        material.name, in_words(stated, Dimension::stress), hardness, expected));
 }
 
 Material stated_material(const CaseTable& table)
@@ -89,18 +184,9 @@ Material stated_material(const CaseTable& table)
     material.condition = "as stated in the case";
     material.provenance = Provenance::stated;
     material.name = table.required_text("name", "front shaft, certificate 1234").value_or("");
-    if (table.has("hardness") && !(table.has("yield") && table.has("tensile")))
-    {
-        table.report("hardness", "cannot be used yet: strength is not worked out from hardness",
-                     "give yield = \"...\" and tensile = \"...\" and remove hardness");
-        material.yield = material.tensile = Megapascal(unread);
-    }
-    else
-    {
-        table.not_yet("hardness", "yield and tensile are what is used", "remove hardness");
-        material.yield = Megapascal(table.required_quantity("yield", Dimension::stress, "430 MPa"));
-        material.tensile = Megapascal(table.required_quantity("tensile", Dimension::stress, "650 MPa"));
-    }
+    material.source = table.text("source", "mill certificate 1234").value_or("stated in the case");
+    const std::optional<double> vickers = vickers_at(table);
+    read_strength(table, vickers, material);
     const auto modulus = table.quantity("elastic_modulus", Dimension::stress);
     if (!modulus) table.note_default("elastic_modulus", "210 GPa", "steel, common practice");
     material.elastic_modulus = Megapascal(modulus.value_or(210e3));
@@ -110,9 +196,8 @@ Material stated_material(const CaseTable& table)
     const auto density = table.quantity("density", Dimension::density);
     if (!density) table.note_default("density", "7850 kg/m^3", "steel, common practice");
     material.density = density.value_or(7.85e-9);
-    material.heated_yield_factor = heated_yield_factor_of(table, material.name);
+    read_heated_yield(table, vickers, material);
     material.composition = chemistry_of(table);
-    material.source = table.text("source", "mill certificate 1234").value_or("stated in the case");
     check_strength(table, material);
     table.report_unknown_keys();
     return material;

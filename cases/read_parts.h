@@ -51,4 +51,7 @@ Load load_at(const CaseTable& table);
 // Of a case whose bars and joint have been read; with a joint always, with all defaults where [making] is absent.
 std::optional<Making> making_at(const CaseTable& top, const Case& asked);
 
+// With the largest torque on one shaft seen from both ends.
+Vehicle vehicle_at(const CaseTable& table);
+
 }  // namespace splicewright

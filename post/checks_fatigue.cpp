@@ -8,7 +8,7 @@
 #include "post/check_groups.h"
 #include "post/damage.h"
 #include "post/machine_design.h"
-#include "post/rainflow.h"
+#include "cases/rainflow.h"
 #include "post/sn_curve.h"
 
 namespace splicewright

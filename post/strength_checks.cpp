@@ -54,10 +54,11 @@ Limit yield_of(const Material& material)
 Limit heated_yield_of(const Material& material)
 {
     if (material.heated_yield_factor >= 1) return yield_of(material);
-    return {material.heated_yield_factor * material.yield,
-            fmt::format("{:.2g} x yield of {} {:.4g} MPa, softened beside a weld (judgement)",
-                        material.heated_yield_factor, material.name, material.yield.value()),
-            Provenance::judgement};
+    return {
+        material.heated_yield_factor * material.yield,
+        fmt::format("{:.2g} x yield of {} {:.4g} MPa, softened beside a weld (judgement: {})",
+                    material.heated_yield_factor, material.name, material.yield.value(), material.heated_yield_reason),
+        Provenance::judgement};
 }
 
 CheckRow fe_yield_row(const SiteAnswer& site, const CombinedLoad& load, const std::string& check, const Limit& limit)

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "cases/cautions.h"
 #include "cases/units.h"
 #include "post/making_text.h"
 #include "post/site_loads.h"
@@ -51,19 +52,56 @@ std::string counted(double count)
     return digits;
 }
 
+std::string in_newton_metre(NewtonMillimetre moment)
+{
+    return fmt::format("{:.4g}", moment.value() / newton_millimetre_per_newton_metre);
+}
+
+std::string vehicle_line(const Load& load)
+{
+    if (!load.vehicle) return "";
+    const Vehicle& v = *load.vehicle;
+    const char* use =
+        load.peak_torque == v.peak_torque() ? "taken as the peak torque" : "beside the stated peak torque";
+    const std::string text =
+        fmt::format("vehicle: engine side {} N·m, grip of the tyre {} N·m; {} governs, {}",
+                    in_newton_metre(v.engine_side), in_newton_metre(v.grip_side), name_of(v.governs), use);
+    return fmt::format("          {}\n", wrapped(text, 12));
+}
+
+std::string history_line(const Load& load)
+{
+    if (!load.history) return "";
+    const TorqueHistory& h = *load.history;
+    const std::string rounding =
+        h.bin_width.value() > 0 ? fmt::format(" rounded outward to {} N·m", in_newton_metre(h.bin_width)) : "";
+    const std::string text =
+        fmt::format("{}: {} rows over {:.4g} s, {} to {} N·m, {} times: {} cycles in {} blocks{}", h.file,
+                    counted(h.rows), h.duration, in_newton_metre(h.lowest), in_newton_metre(h.highest),
+                    counted(h.repeats), counted(h.cycles), h.n_blocks, rounding);
+    return fmt::format("          {}\n", wrapped(text, 12));
+}
+
 std::string load_lines(const Case& asked)
 {
     const Load& load = asked.load;
-    std::string text = fmt::format("Load      {}\n", peak_load_text(asked));
+    std::string text = fmt::format("Load      {}\n{}", peak_load_text(asked), vehicle_line(load));
     for (const TorqueBlock& block : load.blocks)
-        text += fmt::format("          {} cycles from {:.4g} to {:.4g} N·m{}\n", counted(block.count),
-                            block.low.value() / newton_millimetre_per_newton_metre,
-                            block.high.value() / newton_millimetre_per_newton_metre,
-                            block.name.empty() ? "" : fmt::format(" ({})", block.name));
+        if (block.origin == BlockOrigin::stated)
+            text += fmt::format("          {} cycles from {} to {} N·m{}\n", counted(block.count),
+                                in_newton_metre(block.low), in_newton_metre(block.high),
+                                block.name.empty() ? "" : fmt::format(" ({})", block.name));
+    text += history_line(load);
     if (load.running_bending.value() > 0)
         text += fmt::format("          {} revolutions under {:.3g} N·m of bending\n", counted(load.revolutions),
                             load.running_bending.value() / newton_millimetre_per_newton_metre);
     return text;
+}
+
+std::string steel_line(const Case& asked, Emphasis emphasis)
+{
+    const auto warning = unknown_steel_warning(asked);
+    return warning ? painted(wrapped(*warning, 2), "1", emphasis) + "\n" : "";
 }
 
 // How far the limits of a row can be relied on, one character.
@@ -217,8 +255,9 @@ std::vector<std::string> default_lines(const Case& asked)
 
 std::string verdict_text(const Report& report, Emphasis emphasis)
 {
-    std::string text = fmt::format("{}\n{}\n{}\n{}\n", report.asked.title, headline(report, emphasis),
-                                   load_lines(report.asked), check_lines(report.sound.checks));
+    std::string text =
+        fmt::format("{}\n{}{}\n{}\n{}\n", report.asked.title, headline(report, emphasis),
+                    steel_line(report.asked, emphasis), load_lines(report.asked), check_lines(report.sound.checks));
     const std::string what_if = what_if_lines(report.what_if, emphasis);
     if (!what_if.empty()) text += what_if + "\n";
     text += against_lines(report) + stiffness_line(report) + running_lines(report.asked, report.running_true) +

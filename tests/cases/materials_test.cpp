@@ -47,6 +47,7 @@ TEST(MaterialLibrary, HasTwentyGradesAndMoreWithSaneNumbers)
         EXPECT_TRUE(material.form == "bar" || material.form == "tube" || material.form == "filler");
         EXPECT_FALSE(material.condition.empty());
         EXPECT_FALSE(material.source.empty());
+        EXPECT_FALSE(material.heated_yield_reason.empty());
         EXPECT_EQ(entry.loose_names.empty(), entry.loose_name_means.empty());
         const bool marked = material.source.find("from memory") != std::string::npos;
         EXPECT_TRUE(material.provenance != Provenance::from_memory || marked);
@@ -165,15 +166,6 @@ TEST(StatedMaterial, MustBeSane)
     expect_only_problem(with_own("yield = \"400 MPa\"\n", ""), "material[1].yield", "is missing", "yield");
     expect_only_problem(splice_with("[left]", own + own + "[left]"), "material[2].name", "must be different",
                         "a name of its own");
-}
-
-TEST(StatedMaterial, HardnessAloneIsNotEnoughYet)
-{
-    std::string text = splice_with("\"C45 +QT\"", "\"my steel\"");
-    text += "[[material]]\nname = \"my steel\"\nhardness = \"30 HRC\"\n";
-    expect_only_problem(text, "material[1].hardness", "cannot be used yet", "give yield");
-    expect_only_problem(with_own("source", "hardness = \"30 HRC\"\nsource"), "material[1].hardness",
-                        "cannot be used yet", "remove hardness");
 }
 
 TEST(StatedMaterial, AreNotMoreThanFifty)

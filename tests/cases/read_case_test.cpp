@@ -140,10 +140,6 @@ TEST(ReadCase, TellsWhatIsNotThereYet)
     { return splice_with(table + "\n", table + "\n" + line + "\n"); };
     expect_only_problem(sound_splice_text() + "[compare]\n\"sleeve.length\" = [\"60 mm\", \"90 mm\", 3]\n", "compare",
                         "cannot be used yet", "remove [compare]");
-    expect_only_problem(sound_splice_text() + "[load.vehicle]\nmass = \"400 kg\"\n", "load.vehicle",
-                        "cannot be used yet", "peak_torque");
-    expect_only_problem(added("[load]", "torque_history = \"a.csv\""), "load.torque_history", "cannot be used yet",
-                        "[[load.block]]");
     expect_only_problem(sound_splice_text() + "[[sleeve.plug]]\ncount = 3\n", "sleeve.plug", "cannot be used yet",
                         "remove sleeve.plug");
     expect_only_problem(added("[sleeve.weld]", "coverage = \"300 deg\""), "sleeve.weld.coverage", "cannot be used yet",

@@ -118,7 +118,7 @@ std::vector<std::string> example_paths()
 
 Case example_case(const std::string& path)
 {
-    const Result<Case> asked = read_case(document(path), path);
+    const Result<Case> asked = read_case_file(at_top(path));
     if (!asked.has_value()) throw std::runtime_error(to_string(asked.problems().front()));
     return asked.value();
 }

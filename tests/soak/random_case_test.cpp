@@ -92,6 +92,16 @@ TEST(RandomCase, EveryKindOfShapeComesUp)
               at_least);
 }
 
+TEST(RandomCase, LoadsComeFromVehiclesAndSteelsFromHardnessNowAndThen)
+{
+    const auto at_least = static_cast<std::ptrdiff_t>(n_seeds / 50);
+    for (const TorqueLimit limit : {TorqueLimit::engine, TorqueLimit::grip})
+        EXPECT_GE(n_cases_with([&](const Case& c) { return c.load.vehicle && c.load.vehicle->governs == limit; }),
+                  at_least);
+    EXPECT_GE(n_cases_with([](const Case& c) { return c.text.find("hardness = ") != std::string::npos; }), at_least);
+    EXPECT_GE(n_cases_with([](const Case& c) { return c.text.find("unknown steel") != std::string::npos; }), at_least);
+}
+
 // Limits as docs/case-format.md states them, each hit exactly.
 TEST(RandomCase, LimitsAreHitExactlyAndOften)
 {

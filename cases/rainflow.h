@@ -13,16 +13,20 @@ struct RainflowCycle
     bool operator==(const RainflowCycle&) const = default;
 };
 
-// Counts a history sample by sample and remembers only what is still open.
-// Source: [ASTM-E1049] 5.4.4, the rule of three points.
+// Counts a history sample by sample and remembers only what is still open (the residue).
+// Source: [Amzallag1994], the rule of four points, from memory; with the open ranges as half cycles it gives the counts
+// of [ASTM-E1049] 5.4.4, the rule of three points, which the tests hold it to.
 class RainflowCounter
 {
 public:
-    // The cycles that this finite sample closes; mostly none.
+    // The whole cycles that this finite sample closes; mostly none.
     std::vector<RainflowCycle> next(double sample);
 
     // The half cycles that stay open if the history ends here.
     [[nodiscard]] std::vector<RainflowCycle> rest() const;
+
+    // The whole cycles that close each time the history is run once more, beside those inside it.
+    [[nodiscard]] std::vector<RainflowCycle> seam() const;
 
 private:
     std::vector<double> turning_;  // points still open; the last may yet move on
