@@ -1,0 +1,215 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "app/error_bars.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <ctime>
+#include <deque>
+#include <nlohmann/json.hpp>
+#include <numbers>
+
+#include "app/child.h"
+#include "app/scenarios.h"
+#include "cases/problem.h"
+#include "cases/random_case.h"
+#include "cases/read_case.h"
+
+namespace splicewright
+{
+namespace
+{
+
+using Json = nlohmann::json;
+
+constexpr double pi = std::numbers::pi;
+constexpr double finer = 20;  // of the reference's accuracy over the tested one
+
+double finest(const BarPlan& plan)
+{
+    EXPECTS(!plan.accuracies_pct.empty());
+    return *std::min_element(plan.accuracies_pct.begin(), plan.accuracies_pct.end());
+}
+
+Case valid_case(const std::string& name, const std::string& text)
+{
+    const Result<Case> asked = read_case(text, name);
+    EXPECTS(asked.has_value());
+    return asked.value();
+}
+
+// Against references that hold at every accuracy.
+BarredCase against(const std::string& name, const Case& asked, const BarPlan& plan,
+                   const std::vector<BarredNumber>& references, double reference_error_pct)
+{
+    BarredCase result;
+    result.name = name;
+    for (const double accuracy_pct : plan.accuracies_pct)
+    {
+        const MeridianAnswer answer = meridian_answer(asked, sound_splice(), {accuracy_pct});
+        result.answers.push_back({answer.evidence.reached, reference_error_pct <= accuracy_pct / finer,
+                                  bar_trials(name, barred_numbers(asked, answer), references)});
+    }
+    return result;
+}
+
+// Numbers of a plain bar, in the order of barred_numbers; those that vanish do not count.
+// Source: [TimoshenkoGoodier1970] art. 101-104.
+std::vector<BarredNumber> exact_numbers(const Case& asked, const MeridianAnswer& answer)
+{
+    std::vector<BarredNumber> numbers = barred_numbers(asked, answer);
+    const Bar& bar = *asked.bar[0];
+    double length = 0;
+    for (const auto& part : asked.bar)
+        if (part)
+            for (const Section& section : part->sections) length += section.length.value();
+    const double outer = bar.sections.front().diameter.value(), inner = bar.bore.value();
+    const double area = pi / 4 * (outer * outer - inner * inner);
+    const double polar = pi / 32 * (std::pow(outer, 4) - std::pow(inner, 4)), axial = polar / 2;
+    const double modulus = bar.material.elastic_modulus.value();
+    const double shear_modulus = modulus / (2 * (1 + bar.material.poisson_ratio));
+    const double shear = outer / 2 / polar, bending = outer / 2 / axial;
+    const auto exact = [&](const std::string& name) -> double
+    {
+        if (name.ends_with("torsion von Mises")) return std::sqrt(3.0) * shear;
+        if (name.ends_with("torsion principal") || name.ends_with("torsion shear")) return shear;
+        if (name.ends_with("bending von Mises") || name.ends_with("bending principal")) return bending;
+        if (name.ends_with("axial von Mises") || name.ends_with("axial principal")) return 1 / area;
+        if (name == "twist") return length / (shear_modulus * polar);
+        if (name == "end rotation") return length / (modulus * axial);
+        if (name == "extension") return length / (modulus * area);
+        return 0;
+    };
+    for (BarredNumber& number : numbers)
+    {
+        number.value = exact(number.name);
+        number.error = 0;
+    }
+    return numbers;
+}
+
+Json as_json(const BarredCase& result)
+{
+    Json answers = Json::array();
+    for (const BarredCase::Answer& answer : result.answers)
+    {
+        Json trials = Json::array();
+        for (const BarTrial& t : answer.trials)
+            trials.push_back({t.kind, t.name, t.bar_pct, t.off_pct, t.reference_bar_pct, static_cast<int>(t.verdict)});
+        answers.push_back(
+            {{"reached", answer.reached}, {"reference_reached", answer.reference_reached}, {"trials", trials}});
+    }
+    return {{"failure", result.failure}, {"seconds", result.seconds}, {"answers", answers}};
+}
+
+BarredCase from_json(const std::string& name, const std::string& text)
+{
+    BarredCase result;
+    result.name = name;
+    const Json json = Json::parse(text, nullptr, false);
+    if (!json.is_object())
+    {
+        result.failure = "no answer within the time allowed";
+        return result;
+    }
+    result.failure = json.at("failure").get<std::string>();
+    result.seconds = json.at("seconds").get<double>();
+    for (const Json& answer : json.at("answers"))
+    {
+        BarredCase::Answer& to = result.answers.emplace_back();
+        to.reached = answer.at("reached").get<bool>();
+        to.reference_reached = answer.at("reference_reached").get<bool>();
+        for (const Json& t : answer.at("trials"))
+            to.trials.push_back({t[0].get<std::string>(), t[1].get<std::string>(), name, t[2].get<double>(),
+                                 t[3].get<double>(), t[4].get<double>(), static_cast<BarVerdict>(t[5].get<int>())});
+    }
+    return result;
+}
+
+void add_case(const BarredCase& from, std::vector<BarTrial> BarStudy::*trials, std::vector<BarStudy>& studies)
+{
+    for (std::size_t i = 0; i < studies.size(); ++i)
+    {
+        BarStudy& study = studies[i];
+        if (!from.failure.empty())
+        {
+            study.failures.push_back(from.name + ": " + from.failure);
+            continue;
+        }
+        const BarredCase::Answer& answer = from.answers[i];
+        (study.*trials).insert((study.*trials).end(), answer.trials.begin(), answer.trials.end());
+        if (trials != &BarStudy::trials) continue;
+        ++study.n_cases;
+        study.n_reached += answer.reached ? 1 : 0;
+        study.n_references_reached += answer.reference_reached ? 1 : 0;
+    }
+}
+
+}  // namespace
+
+BarredCase barred_case(const std::string& name, const std::string& text, const BarPlan& plan)
+{
+    const std::clock_t start = std::clock();
+    BarredCase result;
+    try
+    {
+        const Case asked = valid_case(name, text);
+        const MeridianAnswer reference =
+            meridian_answer(asked, sound_splice(), {finest(plan) / finer, plan.most_reference_nodes});
+        result = against(name, asked, plan, barred_numbers(asked, reference), reference.evidence.worst_error_pct);
+    }
+    catch (const std::exception& error)
+    {
+        result.failure = error.what();
+    }
+    result.name = name;
+    result.seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
+    return result;
+}
+
+std::vector<BarredCase> exact_cases(const BarPlan& plan)
+{
+    const std::string bar = "material = \"C45 +N\"\n", load = "[load]\npeak_torque = \"100 N*m\"\n";
+    const auto section = [](const char* side)
+    { return fmt::format("[[{}.section]]\nlength = \"150 mm\"\ndiameter = \"30 mm\"\n", side); };
+    const std::string solid = "title = \"solid bar\"\n[left]\n" + bar + section("left") + load;
+    const std::string hollow = "title = \"hollow bar\"\n[left]\n" + bar + "bore = \"20 mm\"\n" + section("left") + load;
+    const std::string welded = "title = \"butt-welded bar\"\n[left]\n" + bar + section("left") + "[right]\n" + bar +
+                               section("right") + "[joint]\npenetration = \"full\"\n" + load;
+    std::vector<BarredCase> results;
+    for (const auto& [name, text] : {std::pair{"solid bar", solid}, {"hollow bar", hollow}, {"butt-welded bar", welded}})
+    {
+        const Case asked = valid_case(name, text);
+        const MeridianAnswer any = meridian_answer(asked, sound_splice(), {5});
+        results.push_back(against(name, asked, plan, exact_numbers(asked, any), 0));
+    }
+    return results;
+}
+
+std::vector<BarStudy> bar_studies(const BarPlan& plan, const std::function<void(const BarredCase&)>& watch)
+{
+    std::vector<BarStudy> studies;
+    for (const double accuracy_pct : plan.accuracies_pct) studies.emplace_back().accuracy_pct = accuracy_pct;
+    for (const BarredCase& exact : exact_cases(plan)) add_case(exact, &BarStudy::exact_trials, studies);
+    std::deque<std::pair<std::string, Child>> running;
+    for (int started = 0; started < plan.n_cases || !running.empty();)
+    {
+        if (started < plan.n_cases && static_cast<int>(running.size()) < plan.n_processes)
+        {
+            const std::uint64_t seed = plan.first_seed + static_cast<std::uint64_t>(started++);
+            const std::string name = fmt::format("case {}", seed);
+            const auto work = [&] { return as_json(barred_case(name, random_case_text(seed), plan)).dump(); };
+            running.emplace_back(name, child_for(work, plan.seconds_allowed));
+            continue;
+        }
+        const auto [name, child] = running.front();
+        running.pop_front();
+        const BarredCase done = from_json(name, last_words(child));
+        watch(done);
+        add_case(done, &BarStudy::trials, studies);
+    }
+    return studies;
+}
+
+}  // namespace splicewright
