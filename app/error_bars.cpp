@@ -26,10 +26,12 @@ using Json = nlohmann::json;
 constexpr double pi = std::numbers::pi;
 constexpr double finer = 20;  // of the reference's accuracy over the tested one
 
-double finest(const BarPlan& plan)
+// Fine enough that few references are left out.
+ReferenceMesh reference_mesh(const std::vector<double>& accuracies_pct)
 {
-    EXPECTS(!plan.accuracies_pct.empty());
-    return *std::min_element(plan.accuracies_pct.begin(), plan.accuracies_pct.end());
+    EXPECTS(!accuracies_pct.empty());
+    const double finest = *std::min_element(accuracies_pct.begin(), accuracies_pct.end());
+    return finest < 1 ? ReferenceMesh{81, 7.5, 0.12, 3} : ReferenceMesh{45, 5, 0.17, 3};
 }
 
 Case valid_case(const std::string& name, const std::string& text)
@@ -40,15 +42,15 @@ Case valid_case(const std::string& name, const std::string& text)
 }
 
 // Against references that hold at every accuracy.
-BarredCase against(const std::string& name, const Case& asked, const BarPlan& plan,
+BarredCase against(const std::string& name, const Case& asked, const std::vector<double>& accuracies_pct,
                    const std::vector<BarredNumber>& references, double reference_error_pct)
 {
     BarredCase result;
     result.name = name;
-    for (const double accuracy_pct : plan.accuracies_pct)
+    for (const double accuracy_pct : accuracies_pct)
     {
         const MeridianAnswer answer = meridian_answer(asked, sound_splice(), {accuracy_pct});
-        result.answers.push_back({answer.evidence.reached, reference_error_pct <= accuracy_pct / finer,
+        result.answers.push_back({accuracy_pct, answer.evidence.reached, reference_error_pct <= accuracy_pct / finer,
                                   bar_trials(name, barred_numbers(asked, answer), references)});
     }
     return result;
@@ -97,8 +99,10 @@ Json as_json(const BarredCase& result)
         Json trials = Json::array();
         for (const BarTrial& t : answer.trials)
             trials.push_back({t.kind, t.name, t.bar_pct, t.off_pct, t.reference_bar_pct, static_cast<int>(t.verdict)});
-        answers.push_back(
-            {{"reached", answer.reached}, {"reference_reached", answer.reference_reached}, {"trials", trials}});
+        answers.push_back({{"accuracy", answer.accuracy_pct},
+                           {"reached", answer.reached},
+                           {"reference_reached", answer.reference_reached},
+                           {"trials", trials}});
     }
     return {{"failure", result.failure}, {"seconds", result.seconds}, {"answers", answers}};
 }
@@ -118,6 +122,7 @@ BarredCase from_json(const std::string& name, const std::string& text)
     for (const Json& answer : json.at("answers"))
     {
         BarredCase::Answer& to = result.answers.emplace_back();
+        to.accuracy_pct = answer.at("accuracy").get<double>();
         to.reached = answer.at("reached").get<bool>();
         to.reference_reached = answer.at("reference_reached").get<bool>();
         for (const Json& t : answer.at("trials"))
@@ -129,35 +134,44 @@ BarredCase from_json(const std::string& name, const std::string& text)
 
 void add_case(const BarredCase& from, std::vector<BarTrial> BarStudy::*trials, std::vector<BarStudy>& studies)
 {
-    for (std::size_t i = 0; i < studies.size(); ++i)
+    if (!from.failure.empty())
+        for (BarStudy& study : studies) study.failures.push_back(from.name + ": " + from.failure);
+    for (const BarredCase::Answer& answer : from.answers)
     {
-        BarStudy& study = studies[i];
-        if (!from.failure.empty())
-        {
-            study.failures.push_back(from.name + ": " + from.failure);
-            continue;
-        }
-        const BarredCase::Answer& answer = from.answers[i];
-        (study.*trials).insert((study.*trials).end(), answer.trials.begin(), answer.trials.end());
+        const auto found =
+            std::find_if(studies.begin(), studies.end(),
+                         [&](const BarStudy& study) { return study.accuracy_pct == answer.accuracy_pct; });
+        EXPECTS(found != studies.end());
+        std::vector<BarTrial>& to = (*found).*trials;
+        to.insert(to.end(), answer.trials.begin(), answer.trials.end());
         if (trials != &BarStudy::trials) continue;
-        ++study.n_cases;
-        study.n_reached += answer.reached ? 1 : 0;
-        study.n_references_reached += answer.reference_reached ? 1 : 0;
+        ++found->n_cases;
+        found->n_reached += answer.reached ? 1 : 0;
+        found->n_references_reached += answer.reference_reached ? 1 : 0;
     }
+}
+
+// Those that the plan tests on its case number `i`.
+std::vector<double> accuracies_of(const BarPlan& plan, int i)
+{
+    std::vector<double> accuracies;
+    for (std::size_t a = 0; a < plan.accuracies_pct.size(); ++a)
+        if (i < plan.n_cases[plan.n_cases.size() == 1 ? 0 : a]) accuracies.push_back(plan.accuracies_pct[a]);
+    return accuracies;
 }
 
 }  // namespace
 
-BarredCase barred_case(const std::string& name, const std::string& text, const BarPlan& plan)
+BarredCase barred_case(const std::string& name, const std::string& text, const std::vector<double>& accuracies_pct)
 {
     const std::clock_t start = std::clock();
     BarredCase result;
     try
     {
         const Case asked = valid_case(name, text);
-        const MeridianAnswer reference =
-            meridian_answer(asked, sound_splice(), {finest(plan) / finer, plan.most_reference_nodes});
-        result = against(name, asked, plan, barred_numbers(asked, reference), reference.evidence.worst_error_pct);
+        const MeridianAnswer reference = reference_answer(asked, sound_splice(), reference_mesh(accuracies_pct));
+        result =
+            against(name, asked, accuracies_pct, barred_numbers(asked, reference), reference.evidence.worst_error_pct);
     }
     catch (const std::exception& error)
     {
@@ -168,7 +182,7 @@ BarredCase barred_case(const std::string& name, const std::string& text, const B
     return result;
 }
 
-std::vector<BarredCase> exact_cases(const BarPlan& plan)
+std::vector<BarredCase> exact_cases(const std::vector<double>& accuracies_pct)
 {
     const std::string bar = "material = \"C45 +N\"\n", load = "[load]\npeak_torque = \"100 N*m\"\n";
     const auto section = [](const char* side)
@@ -178,11 +192,12 @@ std::vector<BarredCase> exact_cases(const BarPlan& plan)
     const std::string welded = "title = \"butt-welded bar\"\n[left]\n" + bar + section("left") + "[right]\n" + bar +
                                section("right") + "[joint]\npenetration = \"full\"\n" + load;
     std::vector<BarredCase> results;
-    for (const auto& [name, text] : {std::pair{"solid bar", solid}, {"hollow bar", hollow}, {"butt-welded bar", welded}})
+    for (const auto& [name, text] :
+         {std::pair{"solid bar", solid}, {"hollow bar", hollow}, {"butt-welded bar", welded}})
     {
         const Case asked = valid_case(name, text);
         const MeridianAnswer any = meridian_answer(asked, sound_splice(), {5});
-        results.push_back(against(name, asked, plan, exact_numbers(asked, any), 0));
+        results.push_back(against(name, asked, accuracies_pct, exact_numbers(asked, any), 0));
     }
     return results;
 }
@@ -191,15 +206,18 @@ std::vector<BarStudy> bar_studies(const BarPlan& plan, const std::function<void(
 {
     std::vector<BarStudy> studies;
     for (const double accuracy_pct : plan.accuracies_pct) studies.emplace_back().accuracy_pct = accuracy_pct;
-    for (const BarredCase& exact : exact_cases(plan)) add_case(exact, &BarStudy::exact_trials, studies);
+    for (const BarredCase& exact : exact_cases(plan.accuracies_pct)) add_case(exact, &BarStudy::exact_trials, studies);
+    EXPECTS(plan.n_cases.size() == 1 || plan.n_cases.size() == plan.accuracies_pct.size());
+    const int n_cases = *std::max_element(plan.n_cases.begin(), plan.n_cases.end());
     std::deque<std::pair<std::string, Child>> running;
-    for (int started = 0; started < plan.n_cases || !running.empty();)
+    for (int started = 0; started < n_cases || !running.empty();)
     {
-        if (started < plan.n_cases && static_cast<int>(running.size()) < plan.n_processes)
+        if (started < n_cases && static_cast<int>(running.size()) < plan.n_processes)
         {
+            const std::vector<double> accuracies = accuracies_of(plan, started);
             const std::uint64_t seed = plan.first_seed + static_cast<std::uint64_t>(started++);
             const std::string name = fmt::format("case {}", seed);
-            const auto work = [&] { return as_json(barred_case(name, random_case_text(seed), plan)).dump(); };
+            const auto work = [&] { return as_json(barred_case(name, random_case_text(seed), accuracies)).dump(); };
             running.emplace_back(name, child_for(work, plan.seconds_allowed));
             continue;
         }

@@ -71,18 +71,20 @@ int exit_status(const std::vector<ProvenCheck>& rows)
 
 std::string command_of(const BarPlan& plan)
 {
-    std::string accuracies;
-    for (const double accuracy : plan.accuracies_pct)
-        accuracies += fmt::format("{}{:g}", accuracies.empty() ? "" : ",", accuracy);
-    return fmt::format("splicewright prove --error-bars --cases {} --seed {} --accuracy {}", plan.n_cases,
-                       plan.first_seed, accuracies);
+    return fmt::format("splicewright prove --error-bars --cases {} --seed {} --accuracy {:g}",
+                       fmt::join(plan.n_cases, ","), plan.first_seed, fmt::join(plan.accuracies_pct, ","));
 }
 
 int test_error_bars(const ProveOptions& options)
 {
-    const std::vector<BarStudy> studies = bar_studies(
-        options.bars, [](const BarredCase& done)
-        { fmt::print(stderr, "{}: {:.1f} s {}\n", done.name, done.seconds, done.failure); });
+    if (options.bars.n_cases.size() != 1 && options.bars.n_cases.size() != options.bars.accuracies_pct.size())
+    {
+        fmt::print(stderr, "--cases needs one number, or one for each accuracy.\n");
+        return exit_bad_input;
+    }
+    const std::vector<BarStudy> studies =
+        bar_studies(options.bars, [](const BarredCase& done)
+                    { fmt::print(stderr, "{}: {:.1f} s {}\n", done.name, done.seconds, done.failure); });
     for (const BarStudy& study : studies) fmt::print("{}", bar_study_text(study));
     if (!options.document.empty())
         write_document(options.document, bar_study_document(studies, command_of(options.bars), version()));
@@ -124,12 +126,16 @@ Command prove_command(CLI::App& program)
     words->add_option("--write", options->document, "Write all of it as a document (docs/validation.md)")
         ->excludes(name)
         ->excludes(all);
-    CLI::Option* bars = words->add_flag("--error-bars", options->error_bars,
-                                        "Test the error bars on random cases instead (docs/error-bars.md)")
+    CLI::Option* bars = words
+                            ->add_flag("--error-bars", options->error_bars,
+                                       "Test the error bars on random cases instead (docs/error-bars.md)")
                             ->excludes(name)
                             ->excludes(all);
-    words->add_option("--cases", options->bars.n_cases, "Random cases for --error-bars")
+    words
+        ->add_option("--cases", options->bars.n_cases,
+                     "Random cases for --error-bars; several numbers: one for each accuracy")
         ->check(CLI::Range(1, 1000000))
+        ->delimiter(',')
         ->needs(bars)
         ->capture_default_str();
     words->add_option("--seed", options->bars.first_seed, "Seed of the first of them; the next ones count on")

@@ -13,10 +13,10 @@ namespace
 {
 
 constexpr double pi = std::numbers::pi;
-constexpr double least_scale = 0.05;         // of the whole: a smaller number is judged against this
-constexpr double unloaded = 1e-3;            // of the whole: a smaller number stands for no load at all
+constexpr double least_scale = 0.05;          // of the whole: a smaller number is judged against this
+constexpr double unloaded = 1e-3;             // of the whole: a smaller number stands for no load at all
 constexpr double without_meaning_pct = 1e-4;  // round-off of these solves is not far below
-constexpr double known_well = 0.25;          // the reference's own bar over the tested bar or the difference
+constexpr double known_well = 0.25;           // the reference's own bar over the tested bar or the difference
 constexpr double goal_share = 0.95, goal_ratio = 4;
 
 struct Load
@@ -52,8 +52,7 @@ void add_stresses(const Case& asked, const MeridianAnswer& answer, std::vector<B
         for (const Load& load : loads)
         {
             const UnitPeak& peak = site.*load.peak;
-            const auto add = [&](const char* name, const Measured& stress)
-            {
+            const auto add = [&](const char* name, const Measured& stress) {
                 to.push_back({kind_of(site.id), site.id + " " + load.name + " " + name, stress.value, stress.error,
                               load.nominal});
             };
@@ -74,8 +73,8 @@ void add_weld_forces(const MeridianAnswer& answer, std::vector<BarredNumber>& to
         const auto add = [&](const char* name, double force, double whole)
         {
             const double error = weld.error_pct / 100 * std::max(std::abs(force), least_scale * whole);
-            to.push_back({"force on sleeve welds", std::string("weld.") + name_of(side) + " " + name, force, error,
-                          whole});
+            to.push_back(
+                {"force on sleeve welds", std::string("weld.") + name_of(side) + " " + name, force, error, whole});
         };
         add("torsion tangential", weld.torsion_tangential, torque);
         add("bending outward", weld.bending_outward, couple);
@@ -93,8 +92,9 @@ std::vector<BarredNumber> barred_numbers(const Case& asked, const MeridianAnswer
     std::vector<BarredNumber> numbers;
     add_stresses(asked, answer, numbers);
     add_weld_forces(answer, numbers);
-    const auto add = [&](const char* kind, const char* name, const Measured& number, double whole)
-    { numbers.push_back({kind, name, number.value, number.error, whole}); };
+    const auto add = [&](const char* kind, const char* name, const Measured& number, double whole) {
+        numbers.push_back({kind, name, number.value, number.error, whole});
+    };
     add("share of the sleeve", "share torsion", answer.share.torsion, 1);
     add("share of the sleeve", "share bending", answer.share.bending, 1);
     add("share of the sleeve", "share axial", answer.share.axial, 1);
@@ -123,8 +123,8 @@ std::vector<BarTrial> bar_trials(const std::string& case_name, const std::vector
         const double seen = std::max({trial.bar_pct, trial.off_pct, without_meaning_pct});
         if (trial.reference_bar_pct > known_well * seen) trial.verdict = BarVerdict::left_out;
         else
-            trial.verdict = trial.off_pct <= std::max(trial.bar_pct, without_meaning_pct) ? BarVerdict::within
-                                                                                         : BarVerdict::beyond;
+            trial.verdict =
+                trial.off_pct <= std::max(trial.bar_pct, without_meaning_pct) ? BarVerdict::within : BarVerdict::beyond;
         trials.push_back(std::move(trial));
     }
     return trials;

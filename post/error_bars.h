@@ -13,10 +13,10 @@ namespace splicewright
 // One number of an answer with its error bar, in house units.
 struct BarredNumber
 {
-    std::string kind;   // "notch stress", "share of the sleeve", ...
-    std::string name;   // "bar-toe.left bending principal"
+    std::string kind;  // "notch stress", "share of the sleeve", ...
+    std::string name;  // "bar-toe.left bending principal"
     double value = 0, error = 0;
-    double whole = 0;   // what the load would do to a plain bar, or to a part that carries all of it
+    double whole = 0;  // what the load would do to a plain bar, or to a part that carries all of it
 };
 
 // All numbers of an answer that carry a bar, in a fixed order.

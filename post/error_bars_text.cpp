@@ -47,8 +47,7 @@ std::vector<BarTrial> worst(const BarStudy& study)
     for (const auto* trials : {&study.trials, &study.exact_trials})
         std::copy_if(trials->begin(), trials->end(), std::back_inserter(missed),
                      [](const BarTrial& trial) { return trial.verdict == BarVerdict::beyond; });
-    std::sort(missed.begin(), missed.end(),
-              [](const BarTrial& a, const BarTrial& b) { return factor(a) > factor(b); });
+    std::sort(missed.begin(), missed.end(), [](const BarTrial& a, const BarTrial& b) { return factor(a) > factor(b); });
     if (missed.size() > n_worst) missed.resize(n_worst);
     return missed;
 }
@@ -93,7 +92,8 @@ std::string bar_study_document(const std::vector<BarStudy>& studies, const std::
                                const std::string& version)
 {
     std::string text = fmt::format(fmt::runtime(introduction), command, version);
-    text += "\n| accuracy | cases | compared | left out | within | median ratio | goal |\n|---|---|---|---|---|---|---|\n";
+    text +=
+        "\n| accuracy | cases | compared | left out | within | median ratio | goal |\n|---|---|---|---|---|---|---|\n";
     for (const BarStudy& study : studies)
     {
         const BarTally all = tally(study.trials, "");
