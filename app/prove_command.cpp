@@ -7,6 +7,7 @@
 #include <memory>
 
 #include "app/commands.h"
+#include "app/error_bars.h"
 #include "app/exit_status.h"
 #include "app/prove.h"
 #include "cases/problem.h"
@@ -23,14 +24,16 @@ struct ProveOptions
     std::string beginning;
     bool list = false;
     std::filesystem::path document;
+    bool error_bars = false;
+    BarPlan bars;
 };
 
-void write_document(const std::filesystem::path& path, const std::vector<ProvenCheck>& rows)
+void write_document(const std::filesystem::path& path, const std::string& text)
 {
     std::filesystem::path unfinished = path;
     unfinished += ".part";
     std::ofstream file(unfinished, std::ios::binary);
-    file << validation_document(rows, version());
+    file << text;
     file.close();
     std::error_code problem;
     if (file) std::filesystem::rename(unfinished, path, problem);
@@ -66,8 +69,31 @@ int exit_status(const std::vector<ProvenCheck>& rows)
                : exit_does_not_pass;
 }
 
+std::string command_of(const BarPlan& plan)
+{
+    return fmt::format("splicewright prove --error-bars --cases {} --seed {} --accuracy {:g}",
+                       fmt::join(plan.n_cases, ","), plan.first_seed, fmt::join(plan.accuracies_pct, ","));
+}
+
+int test_error_bars(const ProveOptions& options)
+{
+    if (options.bars.n_cases.size() != 1 && options.bars.n_cases.size() != options.bars.accuracies_pct.size())
+    {
+        fmt::print(stderr, "--cases needs one number, or one for each accuracy.\n");
+        return exit_bad_input;
+    }
+    const std::vector<BarStudy> studies =
+        bar_studies(options.bars, [](const BarredCase& done)
+                    { fmt::print(stderr, "{}: {:.1f} s {}\n", done.name, done.seconds, done.failure); });
+    for (const BarStudy& study : studies) fmt::print("{}", bar_study_text(study));
+    if (!options.document.empty())
+        write_document(options.document, bar_study_document(studies, command_of(options.bars), version()));
+    return std::all_of(studies.begin(), studies.end(), meets_goal) ? exit_passes : exit_does_not_pass;
+}
+
 int prove_and_tell(const ProveOptions& options)
 {
+    if (options.error_bars) return test_error_bars(options);
     const std::vector<CheckGroup> groups = published_checks();
     if (options.list) return list(groups);
     if (!is_name(groups, options.beginning))
@@ -84,7 +110,7 @@ int prove_and_tell(const ProveOptions& options)
                                                     std::fflush(stdout);
                                                 });
     fmt::print("{}\n", summary(rows));
-    if (!options.document.empty()) write_document(options.document, rows);
+    if (!options.document.empty()) write_document(options.document, validation_document(rows, version()));
     return exit_status(rows);
 }
 
@@ -100,6 +126,30 @@ Command prove_command(CLI::App& program)
     words->add_option("--write", options->document, "Write all of it as a document (docs/validation.md)")
         ->excludes(name)
         ->excludes(all);
+    CLI::Option* bars = words
+                            ->add_flag("--error-bars", options->error_bars,
+                                       "Test the error bars on random cases instead (docs/error-bars.md)")
+                            ->excludes(name)
+                            ->excludes(all);
+    words
+        ->add_option("--cases", options->bars.n_cases,
+                     "Random cases for --error-bars; several numbers: one for each accuracy")
+        ->check(CLI::Range(1, 1000000))
+        ->delimiter(',')
+        ->needs(bars)
+        ->capture_default_str();
+    words->add_option("--seed", options->bars.first_seed, "Seed of the first of them; the next ones count on")
+        ->needs(bars)
+        ->capture_default_str();
+    words->add_option("--accuracy", options->bars.accuracies_pct, "Accuracies to test, percent, with commas between")
+        ->check(CLI::Range(0.05, 20.0))
+        ->delimiter(',')
+        ->needs(bars)
+        ->capture_default_str();
+    words->add_option("--processes", options->bars.n_processes, "How many cases at a time")
+        ->check(CLI::Range(1, 256))
+        ->needs(bars)
+        ->capture_default_str();
     return {words, [options] { return prove_and_tell(*options); }};
 }
 

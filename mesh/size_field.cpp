@@ -33,7 +33,7 @@ bool leaves_plain_surface(const std::string& curve)
 
 }  // namespace
 
-SizeField::SizeField(const Outline& outline, const MeshSize& size) : growth_(size.growth)
+SizeField::SizeField(const Outline& outline, const MeshSize& size) : spots_(size.spots), growth_(size.growth)
 {
     for (const OutlineCurve& curve : outline.curves)
     {
@@ -79,7 +79,8 @@ double SizeField::at(OutlinePoint where) const
                                 : std::min(distance_between(where, arc.start), distance_between(where, arc.end));
         edge = std::min(edge, arc.size + growth_ * away);
     }
-    for (const Spot& spot : spots_) edge = std::min(edge, spot.size + growth_ * distance_between(where, spot.place));
+    for (const FineSpot& spot : spots_)
+        edge = std::min(edge, spot.size + growth_ * distance_between(where, spot.place));
     for (const Wall& wall : walls_)
     {
         const double outside_z = std::max({wall.z_low - where.z, where.z - wall.z_high, 0.0});

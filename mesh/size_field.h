@@ -10,6 +10,13 @@
 namespace splicewright
 {
 
+// A place where the stress has no limit, and the element size there.
+struct FineSpot
+{
+    OutlinePoint place;
+    double size = 0;  // mm
+};
+
 // How fine a mesh is asked for.
 struct MeshSize
 {
@@ -19,6 +26,7 @@ struct MeshSize
     double sections_per_wall = 2;  // elements across the thinnest wall nearby
     double elements_per_tip_reach = 24;   // of a sharp crack tip, see tip_reach
     std::map<std::string, double> finer;  // by curve name: factor on elements_per_quarter_turn
+    std::vector<FineSpot> spots;
 };
 
 // Edge length of elements, mm, at a point of the section: from each notch arc it grows linearly with distance,
@@ -35,17 +43,12 @@ private:
         OutlinePoint centre, start, end;
         double radius = 0, size = 0;
     };
-    struct Spot  // end of a notch arc, or a crack tip
-    {
-        OutlinePoint place;
-        double size = 0;
-    };
     struct Wall  // a region's band of radii
     {
         double z_low = 0, z_high = 0, r_low = 0, r_high = 0, size = 0;
     };
     std::vector<Arc> arcs_;
-    std::vector<Spot> spots_;
+    std::vector<FineSpot> spots_;  // ends of notch arcs, crack tips and those asked for
     std::vector<Wall> walls_;
     double growth_ = 0;
 };

@@ -65,6 +65,7 @@ Most of those for shafts rest on photoelastic tests of the 1930s to 1950s, many 
 So a chart row gets a band, which comes from comparing the fit with converged elements at several geometries, and 0.5 % more for the elements of this run.
 Where the band does not hold zero the chart is off to that side: shoulder charts are high in torsion and low in bending and tension.
 Where two sources give the same number differently both have a row.
+[error-bars.md](error-bars.md) tells how often the error bars of the elements hold.
 )";
 
 std::string cell(std::string text)

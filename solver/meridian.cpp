@@ -4,9 +4,9 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
-#include <set>
 
 #include "cases/problem.h"
+#include "solver/level_bars.h"
 #include "solver/meridian_level.h"
 
 namespace splicewright
@@ -14,136 +14,53 @@ namespace splicewright
 namespace
 {
 
-constexpr double refinement = 1.5;  // of the element size at a site from one mesh to the next
+constexpr double refinement = 1.5;  // of the element size from one mesh to the next
 constexpr int most_levels = 6;
-constexpr double bar_over_change =
-    1.5;  // error bar over the change between two meshes, judgement from the study in docs
-constexpr double least_bar_pct = 0.12;     // with 12 elements on a quarter turn, falling with their square: two meshes
-                                           // that agree by chance still differ from the truth
-constexpr double negligible_share = 0.05;  // of the bar's nominal stress: below it a site need not reach the accuracy
+constexpr double spot_over_notch = 0.25;  // element size at the end of a held slit over that on a 1 mm notch
 
 // Elements on a quarter turn of the first mesh. Peaks lie within about 0.5 % at 8 where the mesh is graded as ours;
 // the largest error on a surface falls with the second power of the element size (tests/solver).
 double first_elements(double target_pct) { return std::clamp(9 / std::cbrt(target_pct), 5.0, 16.0); }
 
-// Surface stress of the thinnest bar per unit load, the scale against which a site counts as loaded.
-struct Nominal
+// Where a held slit begins: the stress has no limit there, and a coarse mesh would make the whole joint too soft.
+std::vector<FineSpot> held_slit_ends(const Case& asked, const Outline& shape, double size)
 {
-    double torsion = 0, bending = 0, axial = 0;
-};
-
-Nominal nominal_of(const Case& asked)
-{
-    double thinnest = INFINITY;
-    for (const auto& bar : asked.bar)
-        if (bar)
-            for (const Section& section : bar->sections) thinnest = std::min(thinnest, section.diameter.value());
-    const double pi = std::numbers::pi;
-    return {std::sqrt(3.0) * 16 / (pi * std::pow(thinnest, 3)), 32 / (pi * std::pow(thinnest, 3)),
-            4 / (pi * thinnest * thinnest)};
-}
-
-// What an error is made of besides the change: the bar kept from an earlier mesh where the site was not refined,
-// and the least bar, relative.
-struct BarFloor
-{
-    bool refined = true;
-    double least = 0;
-};
-
-void set_error(Measured& now, const Measured& before, const BarFloor& floor)
-{
-    now.error = std::max({bar_over_change * std::abs(now.value - before.value), floor.least * std::abs(now.value),
-                          floor.refined ? 0.0 : before.error});
-}
-
-void set_errors(UnitPeak& now, const UnitPeak& before, const BarFloor& floor)
-{
-    set_error(now.von_mises, before.von_mises, floor);
-    set_error(now.principal, before.principal, floor);
-    set_error(now.shear, before.shear, floor);
-}
-
-double relative_error(const UnitPeak& peak, double nominal)
-{
-    return peak.von_mises.error / std::max(peak.von_mises.value, negligible_share * nominal);
-}
-
-double relative_error(const SiteAnswer& site, const Nominal& nominal)
-{
-    return std::max({relative_error(site.torsion, nominal.torsion), relative_error(site.bending, nominal.bending),
-                     relative_error(site.axial, nominal.axial)});
-}
-
-// Relative to the force that each load would put on a weld that carries all of it, or to the force itself if larger.
-void set_weld_errors(Level& now, const Level& before)
-{
-    for (std::size_t i = 0; i < 2; ++i)
+    std::vector<FineSpot> ends;
+    if (!asked.sleeve) return ends;
+    for (const Side side : both_sides)
     {
-        if (!now.weld[i] || !before.weld[i]) continue;
-        WeldForce& w = *now.weld[i];
-        const double ring = 2 * std::numbers::pi * w.radius;
-        const auto change = [&](double WeldForce::*part, double whole)
-        { return std::abs(w.*part - (*before.weld[i]).*part) / std::max(std::abs(w.*part), negligible_share * whole); };
-        const double torque = 1 / (w.radius * ring), couple = 2 / (w.radius * ring), pull = 1 / ring;
-        w.error_pct =
-            100 * std::max({change(&WeldForce::torsion_tangential, torque), change(&WeldForce::bending_outward, couple),
-                            change(&WeldForce::bending_radial, couple), change(&WeldForce::bending_tangential, couple),
-                            change(&WeldForce::axial_outward, pull), change(&WeldForce::axial_radial, pull)});
+        const SlitState slit = asked.sleeve->slit[index(side)];
+        if (slit != SlitState::snug && slit != SlitState::press) continue;
+        const std::string s = name_of(side);
+        for (const OutlineCurve& held : shape.curves)
+            for (const OutlineCurve& free : shape.curves)
+            {
+                if (held.name != "slit." + s || free.name != "butt-surface." + s) continue;
+                for (const int point : {held.start, held.end})
+                    if (point == free.start || point == free.end)
+                        ends.push_back({shape.points[static_cast<std::size_t>(point)], size});
+            }
     }
+    return ends;
 }
 
-// Curve names that carry a site; empty when the site has no notch of its own.
-std::vector<std::string> notch_curves(const std::string& site)
+// Grows 1.5 times as fast as the default, so that the second mesh is the default one at its notches.
+MeshSize first_size(const Case& asked, const Outline& shape, double elements_per_quarter_turn)
 {
-    if (site == "butt-surface") return {"butt-surface.left", "butt-surface.right"};
-    if (site == "sleeve-mid" || site.starts_with("bar.")) return {};
-    return {site};
+    MeshSize size;
+    size.elements_per_quarter_turn = elements_per_quarter_turn;
+    size.growth *= refinement;
+    size.spots = held_slit_ends(asked, shape, spot_over_notch * std::numbers::pi / 2 / elements_per_quarter_turn);
+    return size;
 }
 
-// Least relative error bar of a site; none on plain bars, where the elements are exact.
-double least_bar(const MeshSize& size, const std::string& site)
+// All elements smaller by one factor.
+void refine_everywhere(MeshSize& size)
 {
-    if (site.starts_with("bar.")) return 0;
-    double elements = size.elements_per_quarter_turn;
-    for (const std::string& curve : notch_curves(site))
-        if (const auto finer = size.finer.find(curve); finer != size.finer.end())
-            elements = std::max(elements, size.elements_per_quarter_turn * finer->second);
-    return least_bar_pct / 100 * (12 / elements) * (12 / elements);
-}
-
-// Errors of `now` from its change against the mesh before; returns the largest relative error and, by site id,
-// which sites still miss the target.
-struct Comparison
-{
-    double worst = 0;
-    std::vector<std::string> missed;
-};
-
-Comparison compare(Level& now, const Level& before, const Nominal& nominal, double target, const MeshSize& size,
-                   const std::set<std::string>& refined_sites)
-{
-    Comparison result;
-    for (SiteAnswer& site : now.sites)
-    {
-        const auto old = std::find_if(before.sites.begin(), before.sites.end(),
-                                      [&](const SiteAnswer& candidate) { return candidate.id == site.id; });
-        EXPECTS(old != before.sites.end());
-        const BarFloor floor{refined_sites.empty() || refined_sites.contains(site.id), least_bar(size, site.id)};
-        set_errors(site.torsion, old->torsion, floor);
-        set_errors(site.bending, old->bending, floor);
-        set_errors(site.axial, old->axial, floor);
-        const double error = relative_error(site, nominal);
-        result.worst = std::max(result.worst, error);
-        if (error > target) result.missed.push_back(site.id);
-    }
-    set_weld_errors(now, before);
-    const BarFloor kept{false, 0};  // refining notches alone says little of the whole: no bar shrinks
-    for (const auto share : {&SleeveShare::torsion, &SleeveShare::bending, &SleeveShare::axial})
-        set_error(now.share.*share, before.share.*share, kept);
-    for (const auto whole : {&Level::twist, &Level::end_rotation, &Level::extension, &Level::fit_pressure})
-        set_error(now.*whole, before.*whole, kept);
-    return result;
+    size.elements_per_quarter_turn *= refinement;
+    size.sections_per_wall *= refinement;
+    size.growth /= refinement;
+    for (FineSpot& spot : size.spots) spot.size /= refinement;
 }
 
 void refine(MeshSize& size, const std::vector<std::string>& sites)
@@ -177,6 +94,21 @@ Evidence evidence_of(const Level& level, int levels, const Comparison& compariso
     return evidence;
 }
 
+MeridianAnswer answer_of(Level&& level, int levels, const Comparison& comparison, const Accuracy& accuracy)
+{
+    MeridianAnswer answer;
+    answer.evidence = evidence_of(level, levels, comparison, accuracy);
+    answer.sites = level.sites;
+    answer.weld = level.weld;
+    answer.share = level.share;
+    answer.twist = level.twist;
+    answer.end_rotation = level.end_rotation;
+    answer.extension = level.extension;
+    answer.fit_pressure = level.fit_pressure;
+    answer.fields = solved_fields(std::move(level));
+    return answer;
+}
+
 }  // namespace
 
 std::vector<ElasticConstants> steel_by_region(const Case& asked, const std::vector<std::string>& regions)
@@ -196,43 +128,48 @@ std::vector<ElasticConstants> steel_by_region(const Case& asked, const std::vect
 MeridianAnswer meridian_answer(const Case& asked, const Scenario& scenario, const Accuracy& accuracy)
 {
     const Outline shape = outline(asked, scenario);
-    const Nominal nominal = nominal_of(asked);
+    const NominalStress nominal = nominal_stress(asked);
     const double target = accuracy.target_pct / 100;
-    MeshSize size;
-    size.elements_per_quarter_turn = first_elements(accuracy.target_pct);
+    MeshSize size = first_size(asked, shape, first_elements(accuracy.target_pct));
     Level before = solved_level(asked, scenario, shape, size);
-    size.elements_per_quarter_turn *= refinement;
-    size.sections_per_wall *= refinement;
+    refine_everywhere(size);
     Level now = solved_level(asked, scenario, shape, size);
-    Comparison comparison = compare(now, before, nominal, target, size, {});
+    Comparison comparison = compare(now, before, nominal, {size, Refined::everywhere, {}, target});
     double mesh = before.mesh_seconds + now.mesh_seconds, solve = before.solve_seconds + now.solve_seconds,
            recover = before.recover_seconds + now.recover_seconds;
     int levels = 2;
     while (!comparison.missed.empty() && levels < most_levels && now.mesh.n_nodes() < accuracy.most_nodes)
     {
         refine(size, comparison.missed);
-        const std::set<std::string> refined(comparison.missed.begin(), comparison.missed.end());
         before = std::move(now);
         now = solved_level(asked, scenario, shape, size);
-        comparison = compare(now, before, nominal, target, size, refined);
+        comparison = compare(now, before, nominal, {size, Refined::at_notches, comparison.missed, target});
         mesh += now.mesh_seconds, solve += now.solve_seconds, recover += now.recover_seconds;
         ++levels;
     }
-    MeridianAnswer answer;
+    MeridianAnswer answer = answer_of(std::move(now), levels, comparison, accuracy);
     answer.scenario = scenario;
     answer.absent_sites = shape.absent_sites;
-    answer.evidence = evidence_of(now, levels, comparison, accuracy);
     answer.evidence.mesh_seconds = mesh;
     answer.evidence.solve_seconds = solve;
     answer.evidence.recover_seconds = recover;
-    answer.sites = now.sites;
-    answer.weld = now.weld;
-    answer.share = now.share;
-    answer.twist = now.twist;
-    answer.end_rotation = now.end_rotation;
-    answer.extension = now.extension;
-    answer.fit_pressure = now.fit_pressure;
-    answer.fields = solved_fields(std::move(now));
+    return answer;
+}
+
+MeridianAnswer reference_answer(const Case& asked, const Scenario& scenario, const ReferenceMesh& mesh)
+{
+    const Outline shape = outline(asked, scenario);
+    MeshSize size = first_size(asked, shape, mesh.elements_per_quarter_turn / refinement);
+    size.sections_per_wall = mesh.sections_per_wall / refinement;
+    size.growth = mesh.growth * refinement;
+    for (FineSpot& spot : size.spots) spot.size /= mesh.spots_finer;
+    const Level before = solved_level(asked, scenario, shape, size);
+    refine_everywhere(size);
+    Level now = solved_level(asked, scenario, shape, size);
+    const Comparison comparison = compare(now, before, nominal_stress(asked), {size, Refined::everywhere, {}, 0});
+    MeridianAnswer answer = answer_of(std::move(now), 2, comparison, {0, 0});
+    answer.scenario = scenario;
+    answer.absent_sites = shape.absent_sites;
     return answer;
 }
 

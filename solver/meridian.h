@@ -90,10 +90,19 @@ struct Accuracy
 };
 
 // Meshes, solves and refines until two successive meshes agree within the accuracy at every site.
-// The error bar of a number is 1.5 times its change from one mesh to the next finer one, and not less than what
-// meshes that agree by chance would hide.
+// The error bar of a stress comes from the change, between the last two meshes, of the whole hot stretch of its site;
+// that of any other number from its own change. docs/error-bars.md tells how often they hold.
 // Throws CannotCompute when no mesh or no balanced solution is found.
 MeridianAnswer meridian_answer(const Case& asked, const Scenario& scenario, const Accuracy& accuracy);
+
+// A mesh that is fine everywhere at once, to hold other answers against.
+struct ReferenceMesh
+{
+    double elements_per_quarter_turn = 54, sections_per_wall = 7.5, growth = 0.15, spots_finer = 3;
+};
+
+// On that mesh, with bars from one with elements larger by 1.5; its evidence has no times and no accuracy asked.
+MeridianAnswer reference_answer(const Case& asked, const Scenario& scenario, const ReferenceMesh& mesh);
 
 // Largest closing movement of a free slit, from one coarse mesh (displacements there are within a few per cent).
 struct SlitClosing

@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <chrono>
 #include <cmath>
 #include <numbers>
@@ -11,6 +12,7 @@
 #include "cases/bar_shape.h"
 #include "cases/problem.h"
 #include "mesh/gmsh_mesher.h"
+#include "solver/kept_places.h"
 #include "solver/recover_stress.h"
 #include "solver/slit_ties.h"
 
@@ -57,52 +59,17 @@ SurfaceStress joined_stress(const std::vector<SurfaceStress>& parts)
     return all;
 }
 
-constexpr double least_plain_diameters = 0.9;  // a shorter stretch between two features is no plain bar
-
-template <class Keep>
-SurfacePlaces places_where(const SurfacePlaces& places, Keep keep)
-{
-    SurfacePlaces kept;
-    for (std::size_t i = 0; i < places.s.size(); ++i)
-    {
-        if (!keep(i)) continue;
-        kept.s.push_back(places.s[i]);
-        kept.z.push_back(places.z[i]);
-        kept.r.push_back(places.r[i]);
-        kept.edge.push_back(places.edge[i]);
-        kept.local.push_back(places.local[i]);
-    }
-    return kept;
-}
-
-// Drops the places that lie too near to the ends of their chain, and all of a chain that is short.
-SurfacePlaces kept_places(const SurfacePlaces& places, const SitePath& path)
-{
-    if (places.s.empty()) return places;
-    if (path.read_share < 1)
-    {
-        double reach = 0;
-        for (const double z : places.z) reach = std::max(reach, std::abs(z));
-        return places_where(places, [&](std::size_t i) { return std::abs(places.z[i]) <= path.read_share * reach; });
-    }
-    if (path.free_of_ends <= 0) return places;
-    const double length = places.s.back();
-    if (length < least_plain_diameters * 2 * places.r.front()) return {};
-    return places_where(places,
-                        [&](std::size_t i)
-                        {
-                            const double margin = std::min(path.free_of_ends * 2 * places.r[i], 0.45 * length);
-                            return places.s[i] >= margin && places.s[i] <= length - margin;
-                        });
-}
-
 class SiteReader
 {
 public:
-    SiteReader(const Level& level, const Bracket& bracket, bool butt_is_free)
-        : level_(level), bracket_(bracket), butt_is_free_(butt_is_free)
+    SiteReader(const Case& asked, const Level& level, const Bracket& bracket)
+        : level_(level), bracket_(bracket), butt_is_free_(!has(asked, SlitState::bonded))
     {
-        if (!butt_is_free) nodes_ = region_nodes(level.mesh);
+        if (!butt_is_free_) nodes_ = region_nodes(level.mesh);
+        for (const Side side : both_sides)
+            if (asked.sleeve && (asked.sleeve->slit[index(side)] == SlitState::snug ||
+                                 asked.sleeve->slit[index(side)] == SlitState::press))
+                butt_zone_[index(side)] = butt_zone_end(side) - clear_of_held_slit;
     }
 
     SiteStress read(const SitePath& path)
@@ -111,7 +78,8 @@ public:
         std::vector<SurfaceStress> torsion, bending, axial, press;
         for (const SurfaceChain& chain : path.chains)
         {
-            const SurfacePlaces places = kept_places(surface_places(level_.mesh, chain), path);
+            SurfacePlaces places = kept_places(surface_places(level_.mesh, chain), path.free_of_ends);
+            if (path.id == "butt-surface") places = clear_places(places, butt_zone_);
             z.insert(z.end(), places.z.begin(), places.z.end());
             r.insert(r.end(), places.r.begin(), places.r.end());
             torsion.push_back(stress(path, chain, places, bracket_.torsion));
@@ -130,6 +98,16 @@ public:
     }
 
 private:
+    double butt_zone_end(Side side) const
+    {
+        double end = 0;
+        const auto found = level_.mesh.curve.find(std::string("butt-surface.") + name_of(side));
+        if (found == level_.mesh.curve.end()) return end;
+        for (const MeshEdge& edge : found->second)
+            for (const int node : {edge.first, edge.last}) end = std::max(end, std::abs(level_.mesh.node(0, node)));
+        return end;
+    }
+
     SurfaceStress stress(const SitePath& path, const SurfaceChain& chain, const SurfacePlaces& places,
                          const UnitSolution& solution) const
     {
@@ -141,6 +119,7 @@ private:
     const Level& level_;
     const Bracket& bracket_;
     bool butt_is_free_;
+    std::array<double, 2> butt_zone_{INFINITY, INFINITY};  // [left, right] mm from the joint: what counts of the butt
     RegionNodes nodes_;
 };
 
@@ -159,7 +138,7 @@ std::vector<SiteAnswer> read_sites(const Case& asked, const Level& level)
     std::vector<SiteAnswer> sites(paths.size());
     for (std::size_t b = 0; b < level.brackets.size(); ++b)
     {
-        SiteReader reader(level, level.brackets[b], !has(asked, SlitState::bonded));
+        SiteReader reader(asked, level, level.brackets[b]);
         for (std::size_t i = 0; i < paths.size(); ++i)
         {
             SiteAnswer& site = sites[i];
@@ -253,14 +232,35 @@ double closing(const Mesh& mesh, const UnitSolution& solution)
     return worst;
 }
 
+// Force of a pressed face between two distances from the joint, per mm of turn, and the length that it acts on.
+struct PressedStretch
+{
+    double force = 0, length = 0;  // N/mm, mm
+};
+
+PressedStretch pressed_stretch(const SurfacePlaces& places, const Eigen::VectorXd& across, double low, double high)
+{
+    PressedStretch sum;
+    for (std::size_t i = 0; i + 1 < places.z.size(); ++i)
+    {
+        const double here = std::abs(places.z[i]), next = std::abs(places.z[i + 1]);
+        const double from = std::max(low, std::min(here, next)), to = std::min(high, std::max(here, next));
+        if (from >= to) continue;
+        const double part = ((from + to) / 2 - here) / (next - here);
+        const auto k = static_cast<Eigen::Index>(i);
+        sum.force -= (to - from) * ((1 - part) * across(k) + part * across(k + 1));
+        sum.length += to - from;
+    }
+    return sum;
+}
+
 // Mean pressure of the press fit over the middle half of each pressed side, MPa.
 double fit_pressure(const Case& asked, const Level& level)
 {
     if (!level.brackets.front().press) return 0;
     const RegionNodes nodes = region_nodes(level.mesh);
     const StressAmplitude stress = recovered_stress(level.mesh, nodes, level.steel, *level.brackets.front().press);
-    double sum = 0;
-    int count = 0;
+    PressedStretch all;
     for (const Side side : both_sides)
     {
         if (asked.sleeve->slit[index(side)] != SlitState::press) continue;
@@ -268,21 +268,20 @@ double fit_pressure(const Case& asked, const Level& level)
         std::vector<MeshEdge> edges;
         for (const MeshEdge& edge : level.mesh.curve.at(std::string("slit.") + name_of(side)))
         {
-            const double z = std::abs(level.mesh.node(0, edge.middle));
             const int region = level.mesh.region_of[static_cast<std::size_t>(edge.triangle)];
-            if (z > reach / 4 && z < 3 * reach / 4 &&
-                level.mesh.region[static_cast<std::size_t>(region)].starts_with("bar"))
-                edges.push_back(edge);
+            if (level.mesh.region[static_cast<std::size_t>(region)].starts_with("bar")) edges.push_back(edge);
         }
         for (const SurfaceChain& chain : surface_chains(level.mesh, edges, level.steel))
         {
-            const SurfaceStress surface =
-                loaded_surface_stress(level.mesh, chain, surface_places(level.mesh, chain), nodes, stress);
-            sum -= surface.across.sum();
-            count += static_cast<int>(surface.across.size());
+            const SurfacePlaces places = surface_places(level.mesh, chain);
+            const PressedStretch part =
+                pressed_stretch(places, loaded_surface_stress(level.mesh, chain, places, nodes, stress).across,
+                                reach / 4, 3 * reach / 4);
+            all.force += part.force;
+            all.length += part.length;
         }
     }
-    return count > 0 ? sum / count : 0;
+    return all.length > 0 ? all.force / all.length : 0;
 }
 
 void refuse_poor_balance(const Level& level)

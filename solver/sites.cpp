@@ -26,10 +26,6 @@ std::vector<MeshEdge> edges_on(const Mesh& mesh, const std::string& curve, const
     return edges;
 }
 
-// Where the butt zone ends the contact of the sleeve may begin, with a jump in what the surface is held by that has no
-// stress. Judgement.
-constexpr double read_share_of_butt = 0.8;
-
 }  // namespace
 
 std::vector<SitePath> site_paths(const Mesh& mesh, const std::vector<ElasticConstants>& steel)
@@ -44,9 +40,7 @@ std::vector<SitePath> site_paths(const Mesh& mesh, const std::vector<ElasticCons
             const std::vector<MeshEdge> more = edges_on(mesh, curve, region);
             edges.insert(edges.end(), more.begin(), more.end());
         }
-        if (!edges.empty())
-            paths.push_back({id, surface_chains(mesh, edges, steel), free_of_ends,
-                             lies_in_slit ? read_share_of_butt : 1.0, lies_in_slit});
+        if (!edges.empty()) paths.push_back({id, surface_chains(mesh, edges, steel), free_of_ends, lies_in_slit});
     };
     const bool has_sleeve = mesh.curve.contains("sleeve-mid");
     for (const Side side : both_sides)

@@ -17,7 +17,6 @@ struct SitePath
     std::string id;
     std::vector<SurfaceChain> chains;
     double free_of_ends = 0;  // places nearer than this many local diameters to a chain's end do not count
-    double read_share = 1;    // of the distance from the joint to the farthest place: what lies beyond does not count
     bool lies_in_slit = false;
 };
 

@@ -1,0 +1,233 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "app/error_bars.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <ctime>
+#include <deque>
+#include <nlohmann/json.hpp>
+#include <numbers>
+
+#include "app/child.h"
+#include "app/scenarios.h"
+#include "cases/problem.h"
+#include "cases/random_case.h"
+#include "cases/read_case.h"
+
+namespace splicewright
+{
+namespace
+{
+
+using Json = nlohmann::json;
+
+constexpr double pi = std::numbers::pi;
+constexpr double finer = 20;  // of the reference's accuracy over the tested one
+
+// Fine enough that few references are left out.
+ReferenceMesh reference_mesh(const std::vector<double>& accuracies_pct)
+{
+    EXPECTS(!accuracies_pct.empty());
+    const double finest = *std::min_element(accuracies_pct.begin(), accuracies_pct.end());
+    return finest < 1 ? ReferenceMesh{81, 7.5, 0.12, 3} : ReferenceMesh{45, 5, 0.17, 3};
+}
+
+Case valid_case(const std::string& name, const std::string& text)
+{
+    const Result<Case> asked = read_case(text, name);
+    EXPECTS(asked.has_value());
+    return asked.value();
+}
+
+// Against references that hold at every accuracy.
+BarredCase against(const std::string& name, const Case& asked, const std::vector<double>& accuracies_pct,
+                   const std::vector<BarredNumber>& references, double reference_error_pct)
+{
+    BarredCase result;
+    result.name = name;
+    for (const double accuracy_pct : accuracies_pct)
+    {
+        const MeridianAnswer answer = meridian_answer(asked, sound_splice(), {accuracy_pct});
+        result.answers.push_back({accuracy_pct, answer.evidence.reached, reference_error_pct <= accuracy_pct / finer,
+                                  bar_trials(name, barred_numbers(asked, answer), references)});
+    }
+    return result;
+}
+
+// Numbers of a plain bar, in the order of barred_numbers; those that vanish do not count.
+// Source: [TimoshenkoGoodier1970] art. 101-104.
+std::vector<BarredNumber> exact_numbers(const Case& asked, const MeridianAnswer& answer)
+{
+    std::vector<BarredNumber> numbers = barred_numbers(asked, answer);
+    const Bar& bar = *asked.bar[0];
+    double length = 0;
+    for (const auto& part : asked.bar)
+        if (part)
+            for (const Section& section : part->sections) length += section.length.value();
+    const double outer = bar.sections.front().diameter.value(), inner = bar.bore.value();
+    const double area = pi / 4 * (outer * outer - inner * inner);
+    const double polar = pi / 32 * (std::pow(outer, 4) - std::pow(inner, 4)), axial = polar / 2;
+    const double modulus = bar.material.elastic_modulus.value();
+    const double shear_modulus = modulus / (2 * (1 + bar.material.poisson_ratio));
+    const double shear = outer / 2 / polar, bending = outer / 2 / axial;
+    const auto exact = [&](const std::string& name) -> double
+    {
+        if (name.ends_with("torsion von Mises")) return std::sqrt(3.0) * shear;
+        if (name.ends_with("torsion principal") || name.ends_with("torsion shear")) return shear;
+        if (name.ends_with("bending von Mises") || name.ends_with("bending principal")) return bending;
+        if (name.ends_with("axial von Mises") || name.ends_with("axial principal")) return 1 / area;
+        if (name == "twist") return length / (shear_modulus * polar);
+        if (name == "end rotation") return length / (modulus * axial);
+        if (name == "extension") return length / (modulus * area);
+        return 0;
+    };
+    for (BarredNumber& number : numbers)
+    {
+        number.value = exact(number.name);
+        number.error = 0;
+    }
+    return numbers;
+}
+
+Json as_json(const BarredCase& result)
+{
+    Json answers = Json::array();
+    for (const BarredCase::Answer& answer : result.answers)
+    {
+        Json trials = Json::array();
+        for (const BarTrial& t : answer.trials)
+            trials.push_back({t.kind, t.name, t.bar_pct, t.off_pct, t.reference_bar_pct, static_cast<int>(t.verdict)});
+        answers.push_back({{"accuracy", answer.accuracy_pct},
+                           {"reached", answer.reached},
+                           {"reference_reached", answer.reference_reached},
+                           {"trials", trials}});
+    }
+    return {{"failure", result.failure}, {"seconds", result.seconds}, {"answers", answers}};
+}
+
+BarredCase from_json(const std::string& name, const std::string& text)
+{
+    BarredCase result;
+    result.name = name;
+    const Json json = Json::parse(text, nullptr, false);
+    if (!json.is_object())
+    {
+        result.failure = "no answer within the time allowed";
+        return result;
+    }
+    result.failure = json.at("failure").get<std::string>();
+    result.seconds = json.at("seconds").get<double>();
+    for (const Json& answer : json.at("answers"))
+    {
+        BarredCase::Answer& to = result.answers.emplace_back();
+        to.accuracy_pct = answer.at("accuracy").get<double>();
+        to.reached = answer.at("reached").get<bool>();
+        to.reference_reached = answer.at("reference_reached").get<bool>();
+        for (const Json& t : answer.at("trials"))
+            to.trials.push_back({t[0].get<std::string>(), t[1].get<std::string>(), name, t[2].get<double>(),
+                                 t[3].get<double>(), t[4].get<double>(), static_cast<BarVerdict>(t[5].get<int>())});
+    }
+    return result;
+}
+
+void add_case(const BarredCase& from, std::vector<BarTrial> BarStudy::*trials, std::vector<BarStudy>& studies)
+{
+    if (!from.failure.empty())
+        for (BarStudy& study : studies) study.failures.push_back(from.name + ": " + from.failure);
+    for (const BarredCase::Answer& answer : from.answers)
+    {
+        const auto found =
+            std::find_if(studies.begin(), studies.end(),
+                         [&](const BarStudy& study) { return study.accuracy_pct == answer.accuracy_pct; });
+        EXPECTS(found != studies.end());
+        std::vector<BarTrial>& to = (*found).*trials;
+        to.insert(to.end(), answer.trials.begin(), answer.trials.end());
+        if (trials != &BarStudy::trials) continue;
+        ++found->n_cases;
+        found->n_reached += answer.reached ? 1 : 0;
+        found->n_references_reached += answer.reference_reached ? 1 : 0;
+    }
+}
+
+// Those that the plan tests on its case number `i`.
+std::vector<double> accuracies_of(const BarPlan& plan, int i)
+{
+    std::vector<double> accuracies;
+    for (std::size_t a = 0; a < plan.accuracies_pct.size(); ++a)
+        if (i < plan.n_cases[plan.n_cases.size() == 1 ? 0 : a]) accuracies.push_back(plan.accuracies_pct[a]);
+    return accuracies;
+}
+
+}  // namespace
+
+BarredCase barred_case(const std::string& name, const std::string& text, const std::vector<double>& accuracies_pct)
+{
+    const std::clock_t start = std::clock();
+    BarredCase result;
+    try
+    {
+        const Case asked = valid_case(name, text);
+        const MeridianAnswer reference = reference_answer(asked, sound_splice(), reference_mesh(accuracies_pct));
+        result =
+            against(name, asked, accuracies_pct, barred_numbers(asked, reference), reference.evidence.worst_error_pct);
+    }
+    catch (const std::exception& error)
+    {
+        result.failure = error.what();
+    }
+    result.name = name;
+    result.seconds = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
+    return result;
+}
+
+std::vector<BarredCase> exact_cases(const std::vector<double>& accuracies_pct)
+{
+    const std::string bar = "material = \"C45 +N\"\n", load = "[load]\npeak_torque = \"100 N*m\"\n";
+    const auto section = [](const char* side)
+    { return fmt::format("[[{}.section]]\nlength = \"150 mm\"\ndiameter = \"30 mm\"\n", side); };
+    const std::string solid = "title = \"solid bar\"\n[left]\n" + bar + section("left") + load;
+    const std::string hollow = "title = \"hollow bar\"\n[left]\n" + bar + "bore = \"20 mm\"\n" + section("left") + load;
+    const std::string welded = "title = \"butt-welded bar\"\n[left]\n" + bar + section("left") + "[right]\n" + bar +
+                               section("right") + "[joint]\npenetration = \"full\"\n" + load;
+    std::vector<BarredCase> results;
+    for (const auto& [name, text] :
+         {std::pair{"solid bar", solid}, {"hollow bar", hollow}, {"butt-welded bar", welded}})
+    {
+        const Case asked = valid_case(name, text);
+        const MeridianAnswer any = meridian_answer(asked, sound_splice(), {5});
+        results.push_back(against(name, asked, accuracies_pct, exact_numbers(asked, any), 0));
+    }
+    return results;
+}
+
+std::vector<BarStudy> bar_studies(const BarPlan& plan, const std::function<void(const BarredCase&)>& watch)
+{
+    std::vector<BarStudy> studies;
+    for (const double accuracy_pct : plan.accuracies_pct) studies.emplace_back().accuracy_pct = accuracy_pct;
+    for (const BarredCase& exact : exact_cases(plan.accuracies_pct)) add_case(exact, &BarStudy::exact_trials, studies);
+    EXPECTS(plan.n_cases.size() == 1 || plan.n_cases.size() == plan.accuracies_pct.size());
+    const int n_cases = *std::max_element(plan.n_cases.begin(), plan.n_cases.end());
+    std::deque<std::pair<std::string, Child>> running;
+    for (int started = 0; started < n_cases || !running.empty();)
+    {
+        if (started < n_cases && static_cast<int>(running.size()) < plan.n_processes)
+        {
+            const std::vector<double> accuracies = accuracies_of(plan, started);
+            const std::uint64_t seed = plan.first_seed + static_cast<std::uint64_t>(started++);
+            const std::string name = fmt::format("case {}", seed);
+            const auto work = [&] { return as_json(barred_case(name, random_case_text(seed), accuracies)).dump(); };
+            running.emplace_back(name, child_for(work, plan.seconds_allowed));
+            continue;
+        }
+        const auto [name, child] = running.front();
+        running.pop_front();
+        const BarredCase done = from_json(name, last_words(child));
+        watch(done);
+        add_case(done, &BarStudy::trials, studies);
+    }
+    return studies;
+}
+
+}  // namespace splicewright

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <array>
+
+#include "solver/surface_stress.h"
+
+namespace splicewright
+{
+
+// Of where a held slit begins, mm, the notch radius: nearer the stress has no limit, so it is no number of the shaft
+// but one of the mesh.
+constexpr double clear_of_held_slit = 1;
+
+// Places of one chain without those at the outer ends of a butt zone: outermost z that counts, mm from the joint,
+// [left, right].
+SurfacePlaces clear_places(const SurfacePlaces& places, const std::array<double, 2>& outermost);
+
+// Places of one chain without those nearer to its ends than `free_of_ends` local diameters; none of a short chain. The
+// stretch that is left begins and ends at places of its own, wherever the mesh has its.
+SurfacePlaces kept_places(const SurfacePlaces& places, double free_of_ends);
+
+}  // namespace splicewright
