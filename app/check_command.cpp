@@ -26,6 +26,7 @@ struct CheckOptions
     std::filesystem::path out;
     double accuracy_pct = 1;
     bool json = false;
+    bool all = false;
 };
 
 Emphasis emphasis_on_stdout()
@@ -52,7 +53,8 @@ int check(const CheckOptions& options)
     const Report report = check_splice(asked.value(), {options.accuracy_pct});
     fmt::print(stderr, "Drawing ...\n");
     const WrittenReport written = write_report(report, folder);
-    fmt::print("{}", options.json ? result_json(report) : verdict_text(report, emphasis_on_stdout()));
+    const RowsShown shown = options.all ? RowsShown::all : RowsShown::governing;
+    fmt::print("{}", options.json ? result_json(report) : verdict_text(report, emphasis_on_stdout(), shown));
     std::fflush(stdout);
     if (written.why_no_pictures.empty())
         fmt::print(stderr, "Pictures, VTK files and result.json: {}\n", std::filesystem::absolute(folder).string());
@@ -74,6 +76,7 @@ Command check_command(CLI::App& program)
     words->add_option("--accuracy", options->accuracy_pct, "Wanted error of every stress, percent")
         ->check(CLI::Range(0.05, 20.0))
         ->capture_default_str();
+    words->add_flag("--all", options->all, "List every check, not only the governing one of each site");
     words->add_flag("--json", options->json, "Print result.json instead of the verdict");
     return {words, [options] { return check(*options); }};
 }

@@ -93,6 +93,20 @@ void set_weld_errors(Level& now, const Level& before)
     }
 }
 
+void set_hot_spot_errors(Level& now, const Level& before)
+{
+    for (HotSpot& spot : now.hot_spots)
+    {
+        const auto old = std::find_if(before.hot_spots.begin(), before.hot_spots.end(),
+                                      [&](const HotSpot& candidate) { return candidate.site == spot.site; });
+        if (old == before.hot_spots.end()) continue;
+        for (const auto how : {&HotSpot::linear, &HotSpot::quadratic})
+            for (const auto part : {&ExtrapolatedStress::torsion_shear, &ExtrapolatedStress::bending_normal,
+                                    &ExtrapolatedStress::axial_normal})
+                set_error(spot.*how.*part, (*old).*how.*part, {true, least_bar_pct / 100});
+    }
+}
+
 // Curve names that carry a site; empty when the site has no notch of its own.
 std::vector<std::string> notch_curves(const std::string& site)
 {
@@ -138,6 +152,7 @@ Comparison compare(Level& now, const Level& before, const Nominal& nominal, doub
         if (error > target) result.missed.push_back(site.id);
     }
     set_weld_errors(now, before);
+    set_hot_spot_errors(now, before);
     const BarFloor kept{false, 0};  // refining notches alone says little of the whole: no bar shrinks
     for (const auto share : {&SleeveShare::torsion, &SleeveShare::bending, &SleeveShare::axial})
         set_error(now.share.*share, before.share.*share, kept);
@@ -227,6 +242,7 @@ MeridianAnswer meridian_answer(const Case& asked, const Scenario& scenario, cons
     answer.evidence.recover_seconds = recover;
     answer.sites = now.sites;
     answer.weld = now.weld;
+    answer.hot_spots = now.hot_spots;
     answer.share = now.share;
     answer.twist = now.twist;
     answer.end_rotation = now.end_rotation;
