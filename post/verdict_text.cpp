@@ -139,7 +139,7 @@ std::string check_line(const CheckRow& row, char mark, Emphasis emphasis)
                                          reliance(row.provenance), row.check);
     if (row.valid()) return line + "\n";
     return painted(line, "2", emphasis) + "\n" +
-           painted(fmt::format("          not valid here: {}", wrapped(row.not_valid_because, 12)), "2", emphasis) +
+           painted(fmt::format("          does not govern: {}", wrapped(row.not_valid_because, 12)), "2", emphasis) +
            "\n";
 }
 
@@ -173,7 +173,7 @@ std::string check_lines(const std::vector<CheckRow>& rows, Emphasis emphasis, Ro
     {
         const auto invalid = std::count_if(rows.begin(), rows.end(), [](const CheckRow& row) { return !row.valid(); });
         text +=
-            wrapped(fmt::format("The worst method of each site; {} rows in all, {} of them not valid here: --all or "
+            wrapped(fmt::format("The worst method of each site; {} rows in all, {} of them may not govern: --all or "
                                 "result.json shows them.",
                                 rows.size(), invalid),
                     2) +
