@@ -103,24 +103,27 @@ Json checks(const std::vector<CheckRow>& rows)
 {
     Json list = Json::array();
     for (const CheckRow& row : rows)
-        list.push_back({{"id", row.id},
-                        {"site", row.site},
-                        {"kind", row.kind == CheckKind::strength ? "strength" : "fatigue"},
-                        {"check", row.check},
-                        {"demand", finite(row.demand)},
-                        {"capacity", finite(row.capacity)},
-                        {"unit", row.unit},
-                        {"utilisation", finite(row.utilisation)},
-                        {"error_pct", finite(row.error_pct)},
-                        {"passes", row.passes()},
-                        {"valid", row.valid()},
-                        {"not_valid_because", row.not_valid_because},
-                        {"governs_site", row.valid() && governing(rows, row.kind, row.site) == &row},
-                        {"life", row.life && std::isfinite(*row.life) ? Json(finite(*row.life)) : Json(nullptr)},
-                        {"method", row.method},
-                        {"source", row.source},
-                        {"provenance", name_of(row.provenance)},
-                        {"note", row.note}});
+    {
+        Json json{{"id", row.id},
+                  {"site", row.site},
+                  {"kind", row.kind == CheckKind::strength ? "strength" : "fatigue"},
+                  {"check", row.check},
+                  {"demand", finite(row.demand)},
+                  {"capacity", finite(row.capacity)},
+                  {"unit", row.unit},
+                  {"utilisation", finite(row.utilisation)},
+                  {"error_pct", finite(row.error_pct)},
+                  {"passes", row.passes()},
+                  {"valid", row.valid()},
+                  {"not_valid_because", row.not_valid_because},
+                  {"governs_site", row.valid() && governing(rows, row.kind, row.site) == &row}};
+        if (row.life && std::isfinite(*row.life)) json["life"] = *row.life;
+        json.update({{"method", row.method},
+                     {"source", row.source},
+                     {"provenance", name_of(row.provenance)},
+                     {"note", row.note}});
+        list.push_back(std::move(json));
+    }
     return list;
 }
 
@@ -147,10 +150,10 @@ Json crack_growth(const std::vector<CrackGrowth>& cracks)
         Json curve = Json::array();
         for (const CrackPoint& point : crack.life.curve)
             curve.push_back({{"length_mm", finite(point.length_mm)}, {"life", finite(point.life)}});
-        list.push_back({{"site", crack.site},
-                        {"last_length_mm", finite(crack.life.last)},
-                        {"life", std::isfinite(crack.life.life) ? Json(crack.life.life) : Json(nullptr)},
-                        {"curve", std::move(curve)}});
+        Json json{{"site", crack.site}, {"last_length_mm", finite(crack.life.last)}};
+        if (std::isfinite(crack.life.life)) json["life"] = crack.life.life;
+        json["curve"] = std::move(curve);
+        list.push_back(std::move(json));
     }
     return list;
 }
