@@ -28,6 +28,7 @@ struct CheckOptions
     double accuracy_pct = 1;
     bool json = false;
     bool shop = false;
+    bool all = false;
 };
 
 Emphasis emphasis_on_stdout()
@@ -54,7 +55,8 @@ int check(const CheckOptions& options)
     const Report report = check_splice(asked.value(), {options.accuracy_pct});
     fmt::print(stderr, "Drawing ...\n");
     const WrittenReport written = write_report(report, folder);
-    fmt::print("{}", options.json ? result_json(report) : verdict_text(report, emphasis_on_stdout()));
+    const RowsShown shown = options.all ? RowsShown::all : RowsShown::governing;
+    fmt::print("{}", options.json ? result_json(report) : verdict_text(report, emphasis_on_stdout(), shown));
     if (options.shop && !options.json)
         fmt::print("\n{}", report.making ? shop_text(*report.making) : "No shop sheet: a plain shaft is not welded.\n");
     std::fflush(stdout);
@@ -78,6 +80,7 @@ Command check_command(CLI::App& program)
     words->add_option("--accuracy", options->accuracy_pct, "Wanted error of every stress, percent")
         ->check(CLI::Range(0.05, 20.0))
         ->capture_default_str();
+    words->add_flag("--all", options->all, "List every check, not only the governing one of each site");
     words->add_flag("--json", options->json, "Print result.json instead of the verdict");
     words->add_flag("--shop", options->shop,
                     "Print the shop sheet as well: cutting, bores, welds, preheat, inspection");

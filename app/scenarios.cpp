@@ -7,6 +7,7 @@
 #include <cmath>
 #include <utility>
 
+#include "post/notch_checks.h"
 #include "post/site_loads.h"
 
 namespace splicewright
@@ -51,6 +52,21 @@ bool toes_are_reference(const Case& asked)
     return !asked.sleeve || asked.sleeve->weld.toe_radius == reference_notch_radius;
 }
 
+bool is_sound(const Scenario& scenario)
+{
+    return scenario.butt_fused && scenario.sleeve_weld_fused[0] && scenario.sleeve_weld_fused[1];
+}
+
+bool cycles(const Load& load) { return !load.blocks.empty() || load.running_bending.value() > 0; }
+
+// The scenario with all notches of one radius.
+MeridianAnswer with_notches(const Case& asked, const Scenario& scenario, Millimetre radius, const Accuracy& accuracy)
+{
+    Scenario notched = scenario;
+    notched.toe_radius = notched.root_radius = radius;
+    return meridian_answer(asked, notched, accuracy);
+}
+
 }  // namespace
 
 Scenario sound_splice() { return {}; }
@@ -76,12 +92,17 @@ Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& ac
     Judgement result;
     result.answer = meridian_answer(settled.asked, scenario, accuracy);
     result.notes = settled.notes;
-    if (toes_are_reference(asked)) result.checks = checks_of(asked, result.answer, result.answer);
-    else
+    std::optional<MeridianAnswer> notched, small;
+    if (!toes_are_reference(asked)) notched = with_notches(settled.asked, scenario, reference_notch_radius, accuracy);
+    if (is_sound(scenario) && has_thin_wall(asked))
+        small = with_notches(settled.asked, scenario, small_notch_radius, for_information(accuracy));
+    result.checks = checks_of(asked, {result.answer, notched ? *notched : result.answer, small ? &*small : nullptr});
+    if (is_sound(scenario) && asked.joint && cycles(asked.load))
     {
-        Scenario reference = scenario;
-        reference.toe_radius = reference_notch_radius;
-        result.checks = checks_of(asked, result.answer, meridian_answer(settled.asked, reference, accuracy));
+        const CrackChecks cracks =
+            crack_checks(asked, result.answer, stress_intensities(settled.asked, scenario, for_information(accuracy)));
+        result.checks.insert(result.checks.end(), cracks.rows.begin(), cracks.rows.end());
+        result.crack_growth = cracks.growth;
     }
     return result;
 }

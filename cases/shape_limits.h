@@ -15,6 +15,7 @@ constexpr Millimetre same_length{1e-6};
 // Radius of the fictitious notches at roots and at the land edge, which need room in the metal.
 // Source: [Fricke2012] effective notch stress, reference radius 1 mm for walls of 5 mm and more.
 constexpr Millimetre reference_notch_radius{1.0};
+constexpr Millimetre small_notch_radius{0.05};  // of the same method for walls below 5 mm
 
 // Half of the length beside the joint that is drawn as the butt weld's surface when the blend is shorter.
 constexpr Millimetre least_butt_zone{2.0};

@@ -41,7 +41,8 @@ struct Half
 // Radius of the circle around the end of an unfused face, mm; 0: the end is sharp.
 double root_radius(const Scenario& scenario)
 {
-    return scenario.root_shape == RootShape::sharp ? 0 : reference_notch_radius.value();
+    if (scenario.root_shape == RootShape::sharp) return 0;
+    return scenario.root_radius.value_or(reference_notch_radius).value();
 }
 
 Half half_of(const Case& asked, const Scenario& scenario, Side side)

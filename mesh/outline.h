@@ -80,6 +80,7 @@ struct Scenario
     bool sleeve_weld_fused[2] = {true, true};  // [left, right]
     std::optional<Millimetre> toe_radius;      // absent: as the case states
     RootShape root_shape = RootShape::keyhole;
+    std::optional<Millimetre> root_radius = {};  // of the circles at root and land; absent: the reference radius
 };
 
 // Pure function of the case; no valid case fails. See the drawing above.

@@ -29,7 +29,7 @@ const CheckRow* largest(const std::vector<CheckRow>& rows, Accept accept)
 {
     const CheckRow* worst = nullptr;
     for (const CheckRow& row : rows)
-        if (accept(row) && (worst == nullptr || row.utilisation > worst->utilisation)) worst = &row;
+        if (row.valid() && accept(row) && (worst == nullptr || row.utilisation > worst->utilisation)) worst = &row;
     return worst;
 }
 
@@ -45,6 +45,11 @@ const CheckRow* governing(const std::vector<CheckRow>& rows, CheckKind kind)
 const CheckRow* governing(const std::vector<CheckRow>& rows)
 {
     return largest(rows, [](const CheckRow&) { return true; });
+}
+
+const CheckRow* governing(const std::vector<CheckRow>& rows, CheckKind kind, const std::string& site)
+{
+    return largest(rows, [&](const CheckRow& row) { return row.kind == kind && row.site == site; });
 }
 
 }  // namespace splicewright

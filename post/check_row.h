@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -32,14 +33,18 @@ struct CheckRow
     std::string source;      // document, edition, clause
     Provenance provenance = Provenance::from_memory;  // weakest of what went in
     std::string note;                                 // limits of validity, what was assumed; may be empty
-    [[nodiscard]] bool passes() const { return utilisation <= 1; }
+    std::string not_valid_because;  // empty: the method holds here; otherwise the row is shown and never governs
+    std::optional<double> life;     // fatigue: failure after this many times the life asked for; infinite: never
+    [[nodiscard]] bool valid() const { return not_valid_because.empty(); }
+    [[nodiscard]] bool passes() const { return !valid() || utilisation <= 1; }
 };
 
 // The weaker of two provenances, so that a row never claims more than its weakest number.
 Provenance weaker(Provenance a, Provenance b);
 
-// Row with the largest utilisation of a kind; nullptr when there is none.
+// Valid row with the largest utilisation, of a kind, or at a site; nullptr when there is none.
 const CheckRow* governing(const std::vector<CheckRow>& rows, CheckKind kind);
 const CheckRow* governing(const std::vector<CheckRow>& rows);
+const CheckRow* governing(const std::vector<CheckRow>& rows, CheckKind kind, const std::string& site);
 
 }  // namespace splicewright

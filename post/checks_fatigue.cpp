@@ -5,10 +5,10 @@
 #include <cmath>
 #include <numbers>
 
+#include "cases/rainflow.h"
 #include "post/check_groups.h"
 #include "post/damage.h"
 #include "post/machine_design.h"
-#include "cases/rainflow.h"
 #include "post/sn_curve.h"
 
 namespace splicewright

@@ -5,86 +5,22 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "cases/problem.h"
 #include "post/damage.h"
 #include "post/machine_design.h"
+#include "post/nominal_checks.h"
+#include "post/notch_checks.h"
 #include "post/site_loads.h"
+#include "post/weld_rating.h"
 
 namespace splicewright
 {
 namespace
 {
 
-constexpr double stretched_share = 0.77;      // of the tensile strength at 1000 cycles beyond the chart, judgement
-constexpr double unloaded_weld_share = 0.02;  // of the load: a sleeve weld below it carries nothing
-constexpr double shaft_miner_limit = 1.0;     // Source: [Shigley2011] sec. 6-15
-
-// Ranges at one site, MPa, by what causes them.
-struct SiteSpectrum
-{
-    Spectrum normal, shear;
-};
-
-SiteSpectrum weld_spectrum(const Load& load, const SiteAnswer& site)
-{
-    const double shear = site.torsion.shear.value, normal = site.bending.principal.value;
-    SiteSpectrum spectrum;
-    for (const TorqueBlock& block : load.blocks)
-    {
-        spectrum.shear.push_back({Megapascal{shear * (block.high - block.low).value()}, block.count});
-        const double torque = std::max(std::abs(block.high.value()), std::abs(block.low.value()));
-        const double bending = bending_with(load, torque);
-        if (bending > 0) spectrum.normal.push_back({Megapascal{2 * normal * bending}, block.count});
-    }
-    if (load.running_bending.value() > 0)
-        spectrum.normal.push_back({Megapascal{2 * normal * load.running_bending.value()}, load.revolutions});
-    return spectrum;
-}
-
-struct WeldCurves
-{
-    SnCurve normal, shear;
-    std::string check, method;
-    std::string note;
-};
-
-// Parent metal of the sleeve, machined: FAT 160, slope 5. Source: [Hobbacher2016] table 3.1 no. 111, from memory.
-SnCurve parent_normal_curve(double partial_factor)
-{
-    SnCurve curve = normal_curve(Megapascal{160}, partial_factor, Provenance::from_memory);
-    curve.slope = 5;
-    curve.slope_beyond_variable = 9;
-    return curve;
-}
-
-// Source: [Hobbacher2016] tables 3.1 (no. 231, 217) and 3.2, from memory.
-WeldCurves curves_of(const Case& asked, const std::string& site)
-{
-    const double factor = safe_life_partial_factor().value;
-    if (is_weld_notch(site))
-    {
-        const double wall = asked.sleeve ? (asked.sleeve->end_diameter.value() -
-                                            asked.bar[index(side_of(site))]->sections.front().diameter.value()) /
-                                               2
-                                         : INFINITY;
-        return {effective_notch_curve(NotchStress::first_principal, factor),
-                effective_notch_curve(NotchStress::shear, factor), "effective notch stress, 1 mm",
-                "effective notch stress, reference radius 1 mm",
-                wall < 5 ? fmt::format("sleeve wall {:.3g} mm: the method asks for 5 mm; indicative only", wall) : ""};
-    }
-    if (site == "butt-surface")
-    {
-        const bool full = !asked.joint->penetration.has_value();
-        return {normal_curve(Megapascal{80}, factor, Provenance::from_memory),
-                shear_curve(Megapascal{full ? 100.0 : 80.0}, factor, Provenance::from_memory),
-                "class of a ground butt in a bar", "structural stress on the ground butt, class of a bar's butt splice",
-                "the class asks for full inspection of the weld and a surface ground flush"};
-    }
-    return {parent_normal_curve(factor), shear_curve(Megapascal{100}, factor, Provenance::from_memory),
-            "class of parent metal", "structural stress, class of parent metal", ""};
-}
+constexpr double stretched_share = 0.77;   // of the tensile strength at 1000 cycles beyond the chart, judgement
+constexpr double shaft_miner_limit = 1.0;  // Source: [Shigley2011] sec. 6-15
 
 // Infinite where a single load is beyond the strength.
 std::string damage_words(double damage)
@@ -93,50 +29,26 @@ std::string damage_words(double damage)
                                  : "damage without bound: one load is beyond the strength";
 }
 
-std::string demand_words(const FatigueUtilisation& normal, const FatigueUtilisation& shear)
+WeldUnitStress structural_stress(const SiteAnswer& site)
 {
-    return fmt::format("normal stress {:.3f} ({}), shear {:.3f} ({})", normal.utilisation, damage_words(normal.damage),
-                       shear.utilisation, damage_words(shear.damage));
+    const auto error_pct = [](const Measured& value) { return value.value > 0 ? 100 * value.error / value.value : 0; };
+    return {site.torsion.shear.value, site.bending.principal.value, 0, error_pct(site.torsion.shear),
+            error_pct(site.bending.principal)};
 }
 
-void append(std::string& note, const std::string& more)
+// Source: [Hobbacher2016] tables 3.1 (no. 231) and 3.2, from memory.
+CheckRow ground_butt_row(const Case& asked, const SiteAnswer& site)
 {
-    if (more.empty()) return;
-    note += (note.empty() ? "" : "; ") + more;
-}
-
-CheckRow weld_row(const Case& asked, const SiteAnswer& site)
-{
-    const SiteSpectrum spectrum = weld_spectrum(asked.load, site);
-    const WeldCurves curves = curves_of(asked, site.id);
-    const double limit = miner_limit(MeanStress::steady).value;
-    const FatigueUtilisation normal = fatigue_utilisation(spectrum.normal, curves.normal, Amplitude::variable, limit);
-    const FatigueUtilisation shear = fatigue_utilisation(spectrum.shear, curves.shear, Amplitude::variable, limit);
-    const Sourced<Interaction> joint =
-        squares_interaction(normal.utilisation, shear.utilisation, Phase::non_proportional);
-    CheckRow row;
-    row.id = "fatigue/" + site.id;
-    row.site = site.id;
-    row.kind = CheckKind::fatigue;
-    row.check = curves.check;
-    row.demand = joint.value.utilisation;
-    row.capacity = 1;
-    row.unit = "share of allowed stress";
-    row.brief = fmt::format("σ {:.2f}, τ {:.2f}", normal.utilisation, shear.utilisation);
-    row.error_pct = std::max(
-        100 * site.torsion.shear.error / std::max(site.torsion.shear.value, 1e-300) * (spectrum.shear.empty() ? 0 : 1),
-        100 * site.bending.principal.error / std::max(site.bending.principal.value, 1e-300) *
-            (spectrum.normal.empty() ? 0 : 1));
-    row.utilisation = joint.value.utilisation * (1 + row.error_pct / 100);
-    row.method = fmt::format("{}; {} and {}, partial factor {:.2f}, Miner sum {:.1f}, squares with 0.5", curves.method,
-                             curves.normal.name, curves.shear.name, curves.normal.partial_factor, limit);
-    row.source = fmt::format("{}; {}; {}", curves.normal.source, curves.shear.source, joint.source);
-    row.provenance = weaker(weaker(curves.normal.provenance, curves.shear.provenance), joint.provenance);
-    append(row.note, demand_words(normal, shear));
-    append(row.note, joint.value.note);
-    append(row.note, curves.note);
-    if (normal.extrapolated || shear.extrapolated)
-        append(row.note, "a load allows fewer than 10 000 cycles: the curve is stretched there, strength governs");
+    const double factor = safe_life_partial_factor().value, shear = asked.joint->penetration ? 80 : 100;
+    const WeldCurves curves{normal_curve(Megapascal{80}, factor, Provenance::from_memory),
+                            shear_curve(Megapascal{shear}, factor, Provenance::from_memory), InteractionRule::squares};
+    CheckRow row = weld_row(asked,
+                            {site.id, "", "ground butt in a bar, IIW class",
+                             fmt::format("structural stress on the ground butt by finite elements; IIW detail 231, FAT "
+                                         "80, shear {:g}, squares with 0.5, Miner sum 0.5",
+                                         shear)},
+                            structural_stress(site), curves);
+    append_note(row.note, "the class asks for full inspection of the weld and a surface ground flush");
     return row;
 }
 
@@ -211,42 +123,41 @@ CheckRow shaft_row(const Case& asked, const SiteAnswer& site)
     EXPECTS(endurance.value.has_value());  // the case rules keep diameters within the size factor's range
     const double f = share.value.value_or(stretched_share);
     if (!share.value)
-        append(row.note, fmt::format("tensile strength above the chart: {} of it taken at 1000 cycles (judgement)",
-                                     stretched_share));
+        append_note(row.note, fmt::format("tensile strength above the chart: {} of it taken at 1000 cycles (judgement)",
+                                          stretched_share));
     const Sourced<ShaftFatigue> fatigue =
         shaft_fatigue(shaft_blocks(asked.load, plain, notch), {plain.material->tensile, endurance.value->limit, f},
                       shaft_miner_limit);
     row.demand = fatigue.value.utilisation;
+    row.life = fatigue.value.damage > 0 ? shaft_miner_limit / fatigue.value.damage : INFINITY;
     row.brief = fmt::format("damage {:.2g}", fatigue.value.damage);
     row.utilisation = fatigue.value.utilisation * (1 + row.error_pct / 100);
     row.source += "; " + fatigue.source;
     row.provenance = weaker(row.provenance, fatigue.provenance);
-    append(row.note, fmt::format("endurance limit {:.0f} MPa, {}", endurance.value->limit.value(),
-                                 damage_words(fatigue.value.damage)));
-    if (fatigue.value.low_cycle) append(row.note, "a load allows fewer than 1000 cycles: strength governs");
+    append_note(row.note, fmt::format("endurance limit {:.0f} MPa, {}", endurance.value->limit.value(),
+                                      damage_words(fatigue.value.damage)));
+    if (fatigue.value.low_cycle) append_note(row.note, "a load allows fewer than 1000 cycles: strength governs");
     return row;
-}
-
-bool carries_nothing(const MeridianAnswer& answer, const std::string& site)
-{
-    if (!site.starts_with("root.")) return false;
-    const auto& weld = answer.weld[index(side_of(site))];
-    if (!weld) return true;
-    const double whole = 1 / (2 * std::numbers::pi * weld->radius * weld->radius);
-    return std::abs(weld->torsion_tangential) < unloaded_weld_share * whole;
 }
 
 }  // namespace
 
-std::vector<CheckRow> fatigue_checks(const Case& asked, const MeridianAnswer& answer, const MeridianAnswer& notched)
+std::vector<CheckRow> fatigue_checks(const Case& asked, const SolvedScenario& solved)
 {
     std::vector<CheckRow> rows;
     if (asked.load.blocks.empty() && asked.load.running_bending.value() == 0) return rows;
-    for (const SiteAnswer& site : notched.sites)
-        if (is_weld_notch(site.id) && !carries_nothing(notched, site.id)) rows.push_back(weld_row(asked, site));
-    for (const SiteAnswer& site : answer.sites)
+    const auto add = [&](const std::vector<CheckRow>& more)
     {
-        if (site.id == "butt-surface" || site.id == "sleeve-mid") rows.push_back(weld_row(asked, site));
+        for (const CheckRow& row : more)
+            if (!carries_nothing(solved.answer, row.site)) rows.push_back(row);
+    };
+    add(notch_checks(asked, solved.notched));
+    if (solved.small_notch) add(small_notch_checks(asked, *solved.small_notch));
+    add(hot_spot_checks(asked, solved.answer));
+    add(nominal_checks(asked, solved.answer));
+    for (const SiteAnswer& site : solved.answer.sites)
+    {
+        if (site.id == "butt-surface") rows.push_back(ground_butt_row(asked, site));
         if (is_plain_metal(site.id)) rows.push_back(shaft_row(asked, site));
     }
     return rows;

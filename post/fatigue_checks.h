@@ -9,13 +9,20 @@
 namespace splicewright
 {
 
-// Fatigue over the life asked for: torque blocks, and one fully reversed bending cycle per revolution; each torque
-// cycle also brings one bending cycle at its own largest torque.
-//   toes, roots, land edge   effective notch stress of the reference radius, normal and shear, joined by squares
+// One scenario as it was solved for its checks.
+struct SolvedScenario
+{
+    const MeridianAnswer& answer;
+    const MeridianAnswer& notched;                // toes of the reference radius; may be the same as `answer`
+    const MeridianAnswer* small_notch = nullptr;  // notches of 0.05 mm; absent where no wall is thin
+};
+
+// Fatigue over the life asked for, all methods that apply side by side: torque blocks, and one fully reversed bending
+// cycle per revolution; each torque cycle also brings one bending cycle at its own largest torque.
+//   toes, roots, land edge   effective notch stress, structural hot-spot stress, nominal classes, throat stress
 //   butt-surface, sleeve-mid structural stress against nominal classes
-//   bar, shoulder, groove    machine-design practice: Marin, notch sensitivity, Goodman, Miner
-// `notched` is solved with toes of the reference radius (the same answer when the case's toes have it).
+//   bar, shoulder, groove    machine-design practice: Marin, notch sensitivity, Goodman, Miner; parent classes
 // Without blocks and without bending there are no rows.
-std::vector<CheckRow> fatigue_checks(const Case& asked, const MeridianAnswer& answer, const MeridianAnswer& notched);
+std::vector<CheckRow> fatigue_checks(const Case& asked, const SolvedScenario& solved);
 
 }  // namespace splicewright

@@ -5,7 +5,6 @@
 
 #include <algorithm>
 
-#include "post/fatigue_checks.h"
 #include "post/site_loads.h"
 #include "post/strength_checks.h"
 
@@ -30,10 +29,12 @@ bool Judgement::passes() const
            std::all_of(checks.begin(), checks.end(), [](const CheckRow& row) { return row.passes(); });
 }
 
-std::vector<CheckRow> checks_of(const Case& asked, const MeridianAnswer& answer, const MeridianAnswer& notched)
+std::vector<CheckRow> checks_of(const Case& asked, const SolvedScenario& solved)
 {
-    std::vector<CheckRow> rows = strength_checks(asked, answer);
-    const std::vector<CheckRow> fatigue = fatigue_checks(asked, answer, notched);
+    std::vector<CheckRow> rows = strength_checks(asked, solved.answer);
+    const std::vector<CheckRow> sections = section_checks(asked, solved.answer);
+    rows.insert(rows.end(), sections.begin(), sections.end());
+    const std::vector<CheckRow> fatigue = fatigue_checks(asked, solved);
     rows.insert(rows.end(), fatigue.begin(), fatigue.end());
     return rows;
 }
@@ -42,7 +43,10 @@ std::optional<AgainstPlainBar> against_plain_bar(const Judgement& sound)
 {
     const auto pick = [&](CheckKind kind, bool of_splice) -> std::optional<CheckRow>
     {
-        const std::vector<CheckRow> rows = rows_where(sound.checks, kind, of_splice);
+        std::vector<CheckRow> rows = rows_where(sound.checks, kind, of_splice);
+        // The bars by machine-design practice alone: the classes of parent metal would make them look weaker.
+        if (!of_splice)
+            std::erase_if(rows, [](const CheckRow& row) { return row.id.find("/parent-") != std::string::npos; });
         const CheckRow* worst = governing(rows);
         return worst && worst->utilisation > 0 ? std::optional<CheckRow>(*worst) : std::nullopt;
     };

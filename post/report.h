@@ -7,9 +7,12 @@
 
 #include "cases/case.h"
 #include "post/check_row.h"
+#include "post/crack_checks.h"
+#include "post/fatigue_checks.h"
 #include "post/handbook.h"
 #include "post/making.h"
 #include "post/running_true.h"
+#include "post/section_checks.h"
 #include "solver/meridian.h"
 
 namespace splicewright
@@ -20,6 +23,7 @@ struct Judgement
 {
     MeridianAnswer answer;
     std::vector<CheckRow> checks;
+    std::vector<CrackGrowth> crack_growth;
     std::vector<std::string> notes;  // what had to be assumed for this scenario
     [[nodiscard]] bool passes() const;
 };
@@ -47,8 +51,8 @@ struct Report
     [[nodiscard]] bool passes() const { return sound.passes(); }
 };
 
-// Every check of a solved scenario; `notched` has toes of the reference radius.
-std::vector<CheckRow> checks_of(const Case& asked, const MeridianAnswer& answer, const MeridianAnswer& notched);
+// Every check of a solved scenario.
+std::vector<CheckRow> checks_of(const Case& asked, const SolvedScenario& solved);
 
 std::optional<AgainstPlainBar> against_plain_bar(const Judgement& sound);
 

@@ -104,20 +104,58 @@ Json checks(const std::vector<CheckRow>& rows)
 {
     Json list = Json::array();
     for (const CheckRow& row : rows)
-        list.push_back({{"id", row.id},
-                        {"site", row.site},
-                        {"kind", row.kind == CheckKind::strength ? "strength" : "fatigue"},
-                        {"check", row.check},
-                        {"demand", finite(row.demand)},
-                        {"capacity", finite(row.capacity)},
-                        {"unit", row.unit},
-                        {"utilisation", finite(row.utilisation)},
-                        {"error_pct", finite(row.error_pct)},
-                        {"passes", row.passes()},
-                        {"method", row.method},
-                        {"source", row.source},
-                        {"provenance", name_of(row.provenance)},
-                        {"note", row.note}});
+    {
+        Json json{{"id", row.id},
+                  {"site", row.site},
+                  {"kind", row.kind == CheckKind::strength ? "strength" : "fatigue"},
+                  {"check", row.check},
+                  {"demand", finite(row.demand)},
+                  {"capacity", finite(row.capacity)},
+                  {"unit", row.unit},
+                  {"utilisation", finite(row.utilisation)},
+                  {"error_pct", finite(row.error_pct)},
+                  {"passes", row.passes()},
+                  {"valid", row.valid()},
+                  {"not_valid_because", row.not_valid_because},
+                  {"governs_site", row.valid() && governing(rows, row.kind, row.site) == &row}};
+        if (row.life && std::isfinite(*row.life)) json["life"] = *row.life;
+        json.update({{"method", row.method},
+                     {"source", row.source},
+                     {"provenance", name_of(row.provenance)},
+                     {"note", row.note}});
+        list.push_back(std::move(json));
+    }
+    return list;
+}
+
+Json sections(const Case& asked, const MeridianAnswer& answer)
+{
+    Json list = Json::array();
+    for (const SectionCapacity& one : section_capacities(asked, answer))
+        list.push_back({{"site", one.site},
+                        {"outer_diameter_mm", finite(one.section.outer_diameter.value())},
+                        {"inner_diameter_mm", finite(one.section.bore.value())},
+                        {"yield_MPa", finite(one.yield.value())},
+                        {"first_yield_torque_kNm", finite(one.first_yield_torque.value() / per_kilonewton_metre)},
+                        {"plastic_torque_kNm", finite(one.plastic_torque.value() / per_kilonewton_metre)},
+                        {"first_yield_bending_kNm", finite(one.first_yield_bending.value() / per_kilonewton_metre)},
+                        {"plastic_bending_kNm", finite(one.plastic_bending.value() / per_kilonewton_metre)}});
+    return list;
+}
+
+Json crack_growth(const std::vector<CrackGrowth>& cracks)
+{
+    Json list = Json::array();
+    for (const CrackGrowth& crack : cracks)
+    {
+        Json curve = Json::array();
+        for (const CrackPoint& point : crack.life.curve)
+            curve.push_back({{"length_mm", finite(point.length_mm)}, {"life", finite(point.life)}});
+        Json json{{"site", crack.site}, {"last_length_mm", finite(crack.life.last)}};
+        if (std::isfinite(crack.life.life)) json["life"] = crack.life.life;
+        json["curve"] = std::move(curve);
+        list.push_back(std::move(json));
+    }
     return list;
 }
 
@@ -280,6 +318,8 @@ std::string result_json(const Report& report)
     json["shares"] = shares(asked, answer, report.handbook);
     json["twist_deg_per_kNm"] = measured(answer.twist, degrees);
     json["checks"] = checks(report.sound.checks);
+    json["sections"] = sections(asked, answer);
+    json["crack_growth"] = crack_growth(report.sound.crack_growth);
     json["what_if"] = what_if(report.what_if);
     json["against_plain_bar"] = report.against_plain_bar ? against(*report.against_plain_bar) : Json(nullptr);
     json["handbook"] = handbook(report.handbook);

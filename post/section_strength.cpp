@@ -97,6 +97,29 @@ Sourced<NewtonMillimetre> fully_plastic_torque(const RoundSection& section, Mega
             Provenance::derived};
 }
 
+Sourced<NewtonMillimetre> first_yield_bending(const RoundSection& section, Megapascal yield)
+{
+    EXPECTS(yield.value() > 0);
+    return {NewtonMillimetre{yield.value() * second_moment_of_area(section) / (section.outer_diameter.value() / 2)},
+            "yield 2 I/D: [TimoshenkoGoodier1970] art. 102", Provenance::theory};
+}
+
+Sourced<NewtonMillimetre> fully_plastic_bending(const RoundSection& section, Megapascal yield)
+{
+    EXPECTS(yield.value() > 0);
+    return {NewtonMillimetre{yield.value() * power_difference(section, 3) / 6},
+            "yield (D^3 - d^3)/6, no hardening, integrated", Provenance::derived};
+}
+
+Sourced<double> plastic_utilisation(const RoundSection& section, Megapascal yield, const SectionLoad& load)
+{
+    const double torque = load.torque / fully_plastic_torque(section, yield).value;
+    const double bending = load.bending / fully_plastic_bending(section, yield).value;
+    const double axial = load.axial.value() / (yield.value() * section_area(section));
+    return {std::hypot(std::abs(bending) + std::abs(axial), torque),
+            "lower bound of the plastic limit load: von Mises 1913 [Mises1913], integrated", Provenance::derived};
+}
+
 Sourced<StiffnessShare> sleeve_share(const ParallelMember& sleeve, const ParallelMember& bar)
 {
     const auto share = [](double of_sleeve, double of_bar) { return of_sleeve / (of_sleeve + of_bar); };

@@ -54,6 +54,22 @@ Sourced<NewtonMillimetre> first_yield_torque(const RoundSection& section, Megapa
 // 4/3 of the first-yield torque when solid. Derived: integral of tau_y 2 pi r^2 dr.
 Sourced<NewtonMillimetre> fully_plastic_torque(const RoundSection& section, Megapascal yield);
 
+// Couple at which the outer fibre yields, 2 I/D yield, and at which the whole section flows, (D^3 - d^3)/6 yield.
+// Derived: integral of the yield over the distance from the neutral axis; 16/(3 pi) of the first when solid.
+Sourced<NewtonMillimetre> first_yield_bending(const RoundSection& section, Megapascal yield);
+Sourced<NewtonMillimetre> fully_plastic_bending(const RoundSection& section, Megapascal yield);
+
+// Peak load over the load at which the whole section flows, all three loads growing together, no hardening:
+//   sqrt((M/Mp + |N|/Np)^2 + (T/Tp)^2)
+// A lower bound of what the section carries (static theorem): one shear and one normal stress everywhere on the yield
+// surface carry it, and between M and N the yield domain is convex. Derived from [Mises1913].
+struct SectionLoad
+{
+    NewtonMillimetre torque, bending;
+    Newton axial;
+};
+Sourced<double> plastic_utilisation(const RoundSection& section, Megapascal yield, const SectionLoad& load);
+
 // One of two members that share a load over the same length.
 struct ParallelMember
 {

@@ -105,4 +105,44 @@ SnCurve effective_notch_curve(NotchStress stress, double partial_factor)
     return notch_curve(StressFamily::shear, 160, "shear", Provenance::from_memory);
 }
 
+SnCurve small_notch_curve(NotchStress stress, double partial_factor)
+{
+    const bool shear = stress == NotchStress::shear;
+    const double fatigue_class = shear ? 250 : stress == NotchStress::von_mises ? 560 : 630;
+    SnCurve curve =
+        curve_of(shear ? StressFamily::shear : StressFamily::normal, Megapascal{fatigue_class}, partial_factor);
+    curve.name = fmt::format("effective notch FAT {:g}, {}, radius 0.05 mm", fatigue_class,
+                             shear                              ? "shear"
+                             : stress == NotchStress::von_mises ? "von Mises"
+                                                                : "first principal");
+    curve.source = "IIW-2006-09 (Fricke 2012) [Fricke2012]; class, knee and slopes from memory: verify";
+    return curve;
+}
+
+SnCurve eurocode_normal_curve(Megapascal category, double partial_factor)
+{
+    SnCurve curve = curve_of(StressFamily::normal, category, partial_factor);
+    curve.name = fmt::format("category {:g} normal", category.value());
+    curve.knee_cycles = 5e6;
+    curve.slope_beyond_constant = curve.slope_beyond_variable = 5;
+    curve.source = "EN 1993-1-9:2005, sec. 7.1 [Eurocode3Fatigue2005]; category, knee and slopes from memory: verify";
+    return curve;
+}
+
+SnCurve eurocode_shear_curve(Megapascal category, double partial_factor)
+{
+    SnCurve curve = curve_of(StressFamily::shear, category, partial_factor);
+    curve.name = fmt::format("category {:g} shear", category.value());
+    curve.slope_beyond_constant = curve.slope_beyond_variable = 5;
+    curve.source = "EN 1993-1-9:2005, sec. 7.1 [Eurocode3Fatigue2005]; category, knee and slopes from memory: verify";
+    return curve;
+}
+
+double thickness_factor(Millimetre thickness, double exponent)
+{
+    EXPECTS(thickness.value() > 0);
+    constexpr double reference_mm = 25;
+    return thickness.value() > reference_mm ? std::pow(reference_mm / thickness.value(), exponent) : 1;
+}
+
 }  // namespace splicewright

@@ -72,4 +72,17 @@ enum class NotchStress
 // Source: [Fricke2012]; curve shapes as above.
 SnCurve effective_notch_curve(NotchStress stress, double partial_factor);
 
+// The same for a notch of radius 0.05 mm, for walls below 5 mm: 630, 560 and 250 MPa, from memory.
+SnCurve small_notch_curve(NotchStress stress, double partial_factor);
+
+// Detail categories of EN 1993-1-9: normal, slope 3 to 5e6 cycles, then 5; shear, slope 5. The cut-off at 1e8 cycles
+// is left out: small cycles go on damaging, which is on the safe side.
+// Source: [Eurocode3Fatigue2005] sec. 7.1, from memory.
+SnCurve eurocode_normal_curve(Megapascal category, double partial_factor);
+SnCurve eurocode_shear_curve(Megapascal category, double partial_factor);
+
+// (25 mm/t)^exponent for t above 25 mm, else 1: factor on a class. Exponents: toe as welded 0.3, ground butt 0.1.
+// Source: [Hobbacher2016] sec. 3.5.2, from memory.
+double thickness_factor(Millimetre thickness, double exponent);
+
 }  // namespace splicewright

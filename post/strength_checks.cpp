@@ -5,26 +5,17 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
+#include "post/section_checks.h"
 #include "post/site_loads.h"
-#include "post/weld_line.h"
+#include "post/strength_limits.h"
 
 namespace splicewright
 {
 namespace
 {
 
-constexpr int angles_over_turn = 24;
-
 const char* const yield_source = "von Mises [Mises1913]";
-
-struct Limit
-{
-    Megapascal stress;
-    std::string whose;
-    Provenance provenance = Provenance::from_memory;
-};
 
 CheckRow yield_row(const std::string& site, const std::string& check, double demand, double error_pct,
                    const Limit& limit, const std::string& method)
@@ -42,23 +33,6 @@ CheckRow yield_row(const std::string& site, const std::string& check, double dem
     row.source = fmt::format("{}; limit: {}", yield_source, limit.whose);
     row.provenance = weaker(Provenance::theory, limit.provenance);
     return row;
-}
-
-Limit yield_of(const Material& material)
-{
-    return {material.yield,
-            fmt::format("yield of {} {:.4g} MPa ({})", material.name, material.yield.value(), material.source),
-            material.provenance};
-}
-
-Limit heated_yield_of(const Material& material)
-{
-    if (material.heated_yield_factor >= 1) return yield_of(material);
-    return {
-        material.heated_yield_factor * material.yield,
-        fmt::format("{:.2g} x yield of {} {:.4g} MPa, softened beside a weld (judgement: {})",
-                    material.heated_yield_factor, material.name, material.yield.value(), material.heated_yield_reason),
-        Provenance::judgement};
 }
 
 CheckRow fe_yield_row(const SiteAnswer& site, const CombinedLoad& load, const std::string& check, const Limit& limit)
@@ -87,58 +61,24 @@ CheckRow beside_weld_row(const Case& asked, const std::string& site, const Combi
     return row;
 }
 
-Limit butt_limit(const Case& asked)
-{
-    Limit weakest = yield_of(asked.joint->filler);
-    for (const Side side : both_sides)
-    {
-        const Limit beside = heated_yield_of(asked.bar[index(side)]->material);
-        if (beside.stress < weakest.stress) weakest = beside;
-    }
-    return weakest;
-}
-
-// Largest utilisation of a throat around the turn by the directional method.
-WeldCheck worst_throat(const FilletWeld& fillet, const WeldForce& weld, const CombinedLoad& load, Megapascal tensile,
-                       double beta_w)
-{
-    WeldCheck worst;
-    for (int k = 0; k < angles_over_turn; ++k)
-    {
-        const double theta = 2 * std::numbers::pi * k / angles_over_turn;
-        const double c = load.bending * std::cos(theta), s = load.bending * std::sin(theta);
-        const LineForce force{weld.bending_outward * c + weld.axial_outward * load.axial,
-                              weld.bending_radial * c + weld.axial_radial * load.axial,
-                              weld.torsion_tangential * load.torque + weld.bending_tangential * s};
-        const WeldCheck check = directional_check(throat_plane_stress(fillet, force).value, tensile, beta_w).value;
-        if (check.utilisation > worst.utilisation) worst = check;
-    }
-    return worst;
-}
-
 CheckRow throat_row(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load)
 {
-    const SleeveWeld& fillet = asked.sleeve->weld;
-    const Bar& bar = *asked.bar[index(side)];
-    const std::array<const Material*, 3> parts{&fillet.filler, &asked.sleeve->material, &bar.material};
-    const Material& weakest = **std::min_element(
-        parts.begin(), parts.end(), [](const Material* a, const Material* b) { return a->tensile < b->tensile; });
-    const Sourced<double> beta_w = correlation_factor(weakest.name);
-    const WeldCheck check = worst_throat({fillet.leg_on_bar, fillet.leg_on_sleeve, bar.sections.front().diameter}, weld,
-                                         load, weakest.tensile, beta_w.value);
+    const EurocodeThroat eurocode = eurocode_throat(asked, side);
+    const WeldCheck check = worst_directional(asked, weld, side, load);
     CheckRow row;
     row.site = fmt::format("throat.{}", name_of(side));
     row.id = "strength/" + row.site;
-    row.check = "sleeve weld, mean stress on the throat";
+    row.check = "sleeve weld, directional method";
     row.demand = check.demand.value();
     row.capacity = check.capacity.value();
     row.unit = "MPa";
     row.error_pct = weld.error_pct;
     row.utilisation = check.utilisation * (1 + weld.error_pct / 100);
     row.method = "structural stress: force on the weld by finite elements over the throat, directional method";
-    row.source = "[Eurocode3Joints2005] 4.5.3.2, eq. 4.1; fu of " + weakest.name;
-    row.provenance = weaker(weaker(Provenance::from_memory, beta_w.provenance), weakest.provenance);
+    row.source = "[Eurocode3Joints2005] 4.5.3.2, eq. 4.1; fu of " + eurocode.weakest;
+    row.provenance = eurocode.provenance;
     row.note = check.note;
+    row.not_valid_because = outside_eurocode(asked, side);
     return row;
 }
 

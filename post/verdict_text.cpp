@@ -137,24 +137,64 @@ std::string error_words(double error_pct)
     return error_pct < 0.05 ? "±<0.1 %" : fmt::format("±{:.1f} %", error_pct);
 }
 
-std::string check_line(const CheckRow& row)
+// How often the life asked for can be repeated.
+std::string life_words(const CheckRow& row)
 {
-    const std::string demand =
-        row.kind == CheckKind::strength ? fmt::format("{:.0f} of {:.0f} MPa", row.demand, row.capacity) : row.brief;
-    return fmt::format("{:<9} {:<17} {:>5.0f} % {} {:<17} {:<8} {} {}\n", kind_name(row.kind), row.site,
-                       100 * row.utilisation, row.passes() ? " " : "!", demand, error_words(row.error_pct),
-                       reliance(row.provenance), row.check);
+    if (!row.life) return row.brief;
+    if (!std::isfinite(*row.life) || *row.life > 1e4) return "life > 10000 x";
+    return *row.life >= 100 ? fmt::format("life {:.0f} x", *row.life) : fmt::format("life {:.2g} x", *row.life);
 }
 
-std::string check_lines(const std::vector<CheckRow>& rows)
+std::string check_line(const CheckRow& row, char mark, Emphasis emphasis)
+{
+    const std::string demand = row.kind == CheckKind::strength
+                                   ? fmt::format("{:.0f} of {:.0f} MPa", row.demand, row.capacity)
+                                   : life_words(row);
+    const std::string line = fmt::format("{:<9} {:<17} {:>5.0f} % {} {:<17} {:<8} {} {}", kind_name(row.kind), row.site,
+                                         100 * row.utilisation, mark, demand, error_words(row.error_pct),
+                                         reliance(row.provenance), row.check);
+    if (row.valid()) return line + "\n";
+    return painted(line, "2", emphasis) + "\n" +
+           painted(fmt::format("          does not govern: {}", wrapped(row.not_valid_because, 12)), "2", emphasis) +
+           "\n";
+}
+
+bool governs_site(const std::vector<CheckRow>& rows, const CheckRow& row)
+{
+    const CheckRow* worst = governing(rows, row.kind, row.site);
+    return worst == nullptr || worst == &row;
+}
+
+std::string check_lines(const std::vector<CheckRow>& rows, Emphasis emphasis, RowsShown shown)
 {
     std::vector<const CheckRow*> ordered;
-    for (const CheckRow& row : rows) ordered.push_back(&row);
+    for (const CheckRow& row : rows)
+        if (shown == RowsShown::all || governs_site(rows, row)) ordered.push_back(&row);
     std::stable_sort(ordered.begin(), ordered.end(),
-                     [](const CheckRow* a, const CheckRow* b) { return a->utilisation > b->utilisation; });
+                     [](const CheckRow* a, const CheckRow* b)
+                     {
+                         if (a->valid() != b->valid()) return a->valid();
+                         return a->utilisation > b->utilisation;
+                     });
     std::string text =
         fmt::format("{:<9} {:<17} {:>7}   {:<17} {:<8}   {}\n", "Check", "site", "used", "demand", "error", "against");
-    for (const CheckRow* row : ordered) text += check_line(*row);
+    for (const CheckRow* row : ordered)
+    {
+        const bool governs = row->valid() && governs_site(rows, *row);
+        const char mark = !row->passes() ? '!' : shown == RowsShown::all && governs ? '*' : ' ';
+        text += check_line(*row, mark, emphasis);
+    }
+    if (shown == RowsShown::all) text += "*: governs its site; !: does not pass\n";
+    else
+    {
+        const auto invalid = std::count_if(rows.begin(), rows.end(), [](const CheckRow& row) { return !row.valid(); });
+        text +=
+            wrapped(fmt::format("The worst method of each site; {} rows in all, {} of them may not govern: --all or "
+                                "result.json shows them.",
+                                rows.size(), invalid),
+                    2) +
+            "\n";
+    }
     return text + reliance_lines(rows);
 }
 
@@ -253,11 +293,11 @@ std::vector<std::string> default_lines(const Case& asked)
 
 }  // namespace
 
-std::string verdict_text(const Report& report, Emphasis emphasis)
+std::string verdict_text(const Report& report, Emphasis emphasis, RowsShown shown)
 {
-    std::string text =
-        fmt::format("{}\n{}{}\n{}\n{}\n", report.asked.title, headline(report, emphasis),
-                    steel_line(report.asked, emphasis), load_lines(report.asked), check_lines(report.sound.checks));
+    std::string text = fmt::format("{}\n{}{}\n{}\n{}\n", report.asked.title, headline(report, emphasis),
+                                   steel_line(report.asked, emphasis), load_lines(report.asked),
+                                   check_lines(report.sound.checks, emphasis, shown));
     const std::string what_if = what_if_lines(report.what_if, emphasis);
     if (!what_if.empty()) text += what_if + "\n";
     text += against_lines(report) + stiffness_line(report) + running_lines(report.asked, report.running_true) +

@@ -14,7 +14,13 @@ enum class Emphasis
     terminal,  // ANSI
 };
 
-// The verdict on one screen, 100 columns, UTF-8.
-std::string verdict_text(const Report& report, Emphasis emphasis);
+enum class RowsShown
+{
+    governing,  // of each site and kind
+    all,
+};
+
+// The verdict, 100 columns, UTF-8; on one screen with the governing rows.
+std::string verdict_text(const Report& report, Emphasis emphasis, RowsShown shown = RowsShown::governing);
 
 }  // namespace splicewright

@@ -133,6 +133,27 @@ void set_whole_errors(Level& now, const Level& before, const WholeStep& step)
         of_fit_pressure * std::abs(now.fit_pressure.value - before.fit_pressure.value));
 }
 
+void set_hot_spot_errors(Level& now, const Level& before, const MeshStep& step)
+{
+    for (HotSpot& spot : now.hot_spots)
+    {
+        const auto old = std::find_if(before.hot_spots.begin(), before.hot_spots.end(),
+                                      [&](const HotSpot& candidate) { return candidate.site == spot.site; });
+        if (old == before.hot_spots.end()) continue;
+        const double over = part_left(notch_elements(step.size, spot.site)) * on_notch;
+        for (const auto how : {&HotSpot::linear, &HotSpot::quadratic})
+            for (const auto part : {&ExtrapolatedStress::torsion_shear, &ExtrapolatedStress::bending_normal,
+                                    &ExtrapolatedStress::axial_normal})
+            {
+                Measured& here = spot.*how.*part;
+                const Measured& there = (*old).*how.*part;
+                here.error =
+                    std::max({over * std::abs(here.value - there.value), least_in_splice * std::abs(here.value),
+                              kept_part(step, spot.site) * there.error});
+            }
+    }
+}
+
 }  // namespace
 
 NominalStress nominal_stress(const Case& asked)
@@ -174,6 +195,7 @@ Comparison compare(Level& now, const Level& before, const NominalStress& nominal
     }
     const WholeStep whole{part_left(step.size.elements_per_quarter_turn), step.refined};
     set_weld_errors(now, before, whole);
+    set_hot_spot_errors(now, before, step);
     set_whole_errors(now, before, whole);
     return result;
 }

@@ -100,6 +100,7 @@ MeridianAnswer answer_of(Level&& level, int levels, const Comparison& comparison
     answer.evidence = evidence_of(level, levels, comparison, accuracy);
     answer.sites = level.sites;
     answer.weld = level.weld;
+    answer.hot_spots = level.hot_spots;
     answer.share = level.share;
     answer.twist = level.twist;
     answer.end_rotation = level.end_rotation;

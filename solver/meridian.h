@@ -49,6 +49,21 @@ struct WeldForce
     double error_pct = 0;
 };
 
+// Surface stress extrapolated to a toe, by unit load: shear in torsion, stress along the meridian in bending
+// (amplitude) and in axial load, MPa per N*mm or N.
+struct ExtrapolatedStress
+{
+    Measured torsion_shear, bending_normal, axial_normal;
+};
+
+// Structural stress at a toe, the weld's own notch left out.
+struct HotSpot
+{
+    std::string site;      // "bar-toe.S", "sleeve-toe.S"
+    double thickness = 0;  // mm, that the readings are measured in
+    ExtrapolatedStress linear, quadratic;
+};
+
 // The sleeve's part of a load at z = 0, 0 .. 1.
 struct SleeveShare
 {
@@ -74,6 +89,7 @@ struct MeridianAnswer
     std::vector<SiteAnswer> sites;
     std::vector<std::string> absent_sites;
     std::array<std::optional<WeldForce>, 2> weld;  // [left, right]
+    std::vector<HotSpot> hot_spots;
     SleeveShare share;
     Measured twist;         // rad per N*mm, end to end
     Measured end_rotation;  // rad per N*mm

@@ -12,6 +12,7 @@
 #include "cases/bar_shape.h"
 #include "cases/problem.h"
 #include "mesh/gmsh_mesher.h"
+#include "solver/hot_spot.h"
 #include "solver/kept_places.h"
 #include "solver/recover_stress.h"
 #include "solver/slit_ties.h"
@@ -327,6 +328,7 @@ Level solved_level(const Case& asked, const Scenario& scenario, const Outline& o
     const auto solved = std::chrono::steady_clock::now();
     level.sites = read_sites(asked, level);
     read_sections(asked, scenario, level);
+    level.hot_spots = hot_spots(asked, level);
     level.fit_pressure.value = fit_pressure(asked, level);
     level.closing_by_bending = closing(level.mesh, level.brackets.front().bending);
     level.closing_by_axial = closing(level.mesh, level.brackets.front().axial);

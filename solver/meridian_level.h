@@ -26,6 +26,7 @@ struct Level
     std::vector<Bracket> brackets;
     std::vector<SiteAnswer> sites;
     std::array<std::optional<WeldForce>, 2> weld;
+    std::vector<HotSpot> hot_spots;
     SleeveShare share;
     Measured twist, end_rotation, extension, fit_pressure;
     double closing_by_bending = 0, closing_by_axial = 0;

@@ -123,11 +123,15 @@ double set_errors(Reading& now, const Reading& before, const ReadTip& at, double
     return worst;
 }
 
-MeshSize first_size()
+// Intensities lie within 0.1 % at 24 elements on the reach and the next finer mesh; the error falls with their square.
+MeshSize first_size(double target_pct)
 {
+    constexpr double fine_elements = 24, fine_target_pct = 0.3, least_elements = 8;
     MeshSize size;
     size.elements_per_quarter_turn = 4;
-    size.growth = 0.3;
+    size.elements_per_tip_reach =
+        std::clamp(fine_elements * std::sqrt(fine_target_pct / target_pct), least_elements, fine_elements);
+    size.growth = std::min(0.6, 0.3 * fine_elements / size.elements_per_tip_reach);
     return size;
 }
 
@@ -174,7 +178,7 @@ StressIntensities stress_intensities(const CrackedSection& section, const Accura
     result.absent_tips = sorted.absent;
     result.reached = true;
     if (sorted.tips.empty()) return result;
-    MeshSize size = first_size();
+    MeshSize size = first_size(accuracy.target_pct);
     Level before = solved_level(section, sorted.tips, size);
     for (result.levels = 2;; ++result.levels)
     {

@@ -1,0 +1,166 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "post/notch_checks.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "post/site_loads.h"
+#include "post/weld_places.h"
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr double least_wall_mm = 5;           // of the 1 mm radius. Source: [Fricke2012], from memory
+constexpr double unloaded_weld_share = 0.02;  // of the load: a sleeve weld below it carries nothing
+
+double partial_factor() { return safe_life_partial_factor().value; }
+
+double error_pct(const Measured& value) { return value.value != 0 ? 100 * value.error / std::abs(value.value) : 0; }
+
+std::string thin_wall(const Case& asked, const std::string& site)
+{
+    const double wall = wall_at(asked, site);
+    return wall < least_wall_mm ? fmt::format("{} of {:.3g} mm: the 1 mm radius asks for {:g} mm",
+                                              site == "land-edge"     ? "fused depth"
+                                              : site.starts_with("b") ? "wall of the bar"
+                                                                      : "sleeve wall",
+                                              wall, least_wall_mm)
+                                : "";
+}
+
+WeldUnitStress principal_stress(const SiteAnswer& site)
+{
+    return {site.torsion.shear.value, site.bending.principal.value, 0, error_pct(site.torsion.shear),
+            error_pct(site.bending.principal)};
+}
+
+// Torsion gives sqrt(3) times its shear, so that equivalents of the two unit loads come out as solved.
+WeldUnitStress von_mises_stress(const SiteAnswer& site)
+{
+    return {site.torsion.von_mises.value / std::numbers::sqrt3, site.bending.von_mises.value, 0,
+            error_pct(site.torsion.von_mises), error_pct(site.bending.von_mises)};
+}
+
+WeldUnitStress shear_stress(const SiteAnswer& site)
+{
+    return {site.torsion.shear.value, 0, 0, error_pct(site.torsion.shear), 0};
+}
+
+// Whether one of normal and shear is below 15 % of the other, the share below which it may be left out.
+bool one_kind_of_stress(const Case& asked, const WeldUnitStress& stress, const WeldCurves& curves)
+{
+    const WeldRating rating = weld_rating(weld_spectrum(asked.load, stress), curves);
+    return rating.interaction.value.limit == 1;
+}
+
+void add_notch_rows(std::vector<CheckRow>& rows, const Case& asked, const SiteAnswer& site)
+{
+    const std::string method = "effective notch stress, reference radius 1 mm";
+    const WeldCurves curves{effective_notch_curve(NotchStress::first_principal, partial_factor()),
+                            effective_notch_curve(NotchStress::shear, partial_factor()), InteractionRule::squares};
+    const std::string reason = thin_wall(asked, site.id);
+    CheckRow joint = weld_row(asked,
+                              {site.id, "", "effective notch stress, 1 mm",
+                               method + "; FAT 225 first principal, FAT 160 shear, squares with 0.5, Miner sum 0.5"},
+                              principal_stress(site), curves);
+    CheckRow mises = equivalent_row(
+        asked, {site.id, "notch-von-mises", "effective notch, 1 mm, von Mises", method + "; FAT 200, Miner sum 0.5"},
+        von_mises_stress(site), Equivalent::von_mises, effective_notch_curve(NotchStress::von_mises, partial_factor()));
+    CheckRow shear = weld_row(
+        asked,
+        {site.id, "notch-shear", "effective notch, 1 mm, shear", method + "; FAT 160 shear alone, Miner sum 0.5"},
+        shear_stress(site), curves);
+    joint.not_valid_because = mises.not_valid_because = shear.not_valid_because = reason;
+    if (reason.empty() && !one_kind_of_stress(asked, principal_stress(site), curves))
+        mises.not_valid_because =
+            "torque and rotating bending are both felt and out of phase: von Mises asks for "
+            "stresses that rise and fall together";
+    rows.insert(rows.end(), {joint, mises, shear});
+}
+
+}  // namespace
+
+std::vector<CheckRow> notch_checks(const Case& asked, const MeridianAnswer& notched)
+{
+    std::vector<CheckRow> rows;
+    for (const SiteAnswer& site : notched.sites)
+        if (is_weld_notch(site.id) && !carries_nothing(notched, site.id)) add_notch_rows(rows, asked, site);
+    return rows;
+}
+
+std::vector<CheckRow> small_notch_checks(const Case& asked, const MeridianAnswer& small)
+{
+    const WeldCurves curves{small_notch_curve(NotchStress::first_principal, partial_factor()),
+                            small_notch_curve(NotchStress::shear, partial_factor()), InteractionRule::squares};
+    std::vector<CheckRow> rows;
+    for (const SiteAnswer& site : small.sites)
+    {
+        if (!is_weld_notch(site.id) || carries_nothing(small, site.id) || thin_wall(asked, site.id).empty()) continue;
+        rows.push_back(weld_row(asked,
+                                {site.id, "notch-small", "effective notch stress, 0.05 mm",
+                                 "effective notch stress, reference radius 0.05 mm; FAT 630 first principal, FAT 250 "
+                                 "shear, squares with 0.5, Miner sum 0.5"},
+                                principal_stress(site), curves));
+    }
+    return rows;
+}
+
+bool has_thin_wall(const Case& asked)
+{
+    if (!asked.joint) return false;
+    std::vector<std::string> sites;
+    if (asked.joint->penetration) sites.emplace_back("land-edge");
+    if (asked.sleeve)
+        for (const Side side : both_sides)
+            for (const char* site : {"bar-toe", "root"}) sites.push_back(fmt::format("{}.{}", site, name_of(side)));
+    return std::any_of(sites.begin(), sites.end(),
+                       [&](const std::string& site) { return !thin_wall(asked, site).empty(); });
+}
+
+std::vector<CheckRow> hot_spot_checks(const Case& asked, const MeridianAnswer& answer)
+{
+    WeldCurves curves{normal_curve(Megapascal{90}, partial_factor(), Provenance::secondary),
+                      shear_curve(Megapascal{80}, partial_factor(), Provenance::judgement), InteractionRule::squares};
+    std::vector<CheckRow> rows;
+    for (const HotSpot& spot : answer.hot_spots)
+    {
+        const auto add = [&](const char* how, const char* points, const ExtrapolatedStress& stress)
+        {
+            WeldCurves thick = curves;
+            thick.normal.fatigue_class =
+                thickness_factor(Millimetre{spot.thickness}, 0.3) * curves.normal.fatigue_class;
+            CheckRow row =
+                weld_row(asked,
+                         {spot.site, fmt::format("hot-spot-{}", how), fmt::format("hot-spot stress, {}", how),
+                          fmt::format("surface stress by finite elements at {} of the thickness, extrapolated "
+                                      "to the toe; FAT 90, shear 80, squares with 0.5, Miner sum 0.5",
+                                      points)},
+                         {std::abs(stress.torsion_shear.value), std::abs(stress.bending_normal.value), 0,
+                          error_pct(stress.torsion_shear), error_pct(stress.bending_normal)},
+                         thick);
+            append_note(row.note, fmt::format("thickness taken as {:.3g} mm (half the diameter of a solid bar: "
+                                              "judgement); shear class as for fillets (judgement)",
+                                              spot.thickness));
+            rows.push_back(row);
+        };
+        add("linear", "0.4 and 1.0", spot.linear);
+        add("quadratic", "0.4, 0.9 and 1.4", spot.quadratic);
+    }
+    return rows;
+}
+
+bool carries_nothing(const MeridianAnswer& answer, const std::string& site)
+{
+    if (!site.starts_with("root.")) return false;
+    const auto& weld = answer.weld[index(side_of(site))];
+    if (!weld) return true;
+    const double whole = 1 / (2 * std::numbers::pi * weld->radius * weld->radius);
+    return std::abs(weld->torsion_tangential) < unloaded_weld_share * whole;
+}
+
+}  // namespace splicewright

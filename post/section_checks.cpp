@@ -1,0 +1,240 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "post/section_checks.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "post/site_loads.h"
+#include "post/strength_limits.h"
+#include "post/weld_places.h"
+
+namespace splicewright
+{
+namespace
+{
+
+const char* const information = "for information: this part would carry all of the load only if the others were lost";
+
+// What part of the peak load passes through a section, 0 .. 1.
+struct PartOfLoad
+{
+    double torque = 1, bending = 1, axial = 1;
+};
+
+SectionLoad part_of(const Case& asked, const PartOfLoad& part)
+{
+    return {std::abs(part.torque) * asked.load.peak_torque, std::abs(part.bending) * asked.load.peak_bending,
+            std::abs(part.axial) * asked.load.axial};
+}
+
+CheckRow section_row(const std::string& site, const std::string& name, const std::string& check, const Limit& limit)
+{
+    CheckRow row;
+    row.id = fmt::format("strength/{}/{}", site, name);
+    row.site = site;
+    row.check = check;
+    row.unit = "MPa";
+    row.capacity = limit.stress.value();
+    row.provenance = limit.provenance;
+    return row;
+}
+
+CheckRow plastic_row(const Case& asked, const std::string& site, const RoundSection& section, const Limit& limit,
+                     const PartOfLoad& part, const std::string& name)
+{
+    const SectionLoad load = part_of(asked, part);
+    const Sourced<double> use = plastic_utilisation(section, limit.stress, load);
+    CheckRow row =
+        section_row(site, name, name == "alone" ? "alone: whole section flows" : "whole section flows", limit);
+    row.utilisation = use.value;
+    row.demand = use.value * row.capacity;
+    row.method = name == "alone" ? "nominal section under all of the load: lower bound of its plastic limit load"
+                                 : "nominal section under its part of the load by finite elements: lower bound of its "
+                                   "plastic limit load";
+    row.source = fmt::format("{}; limit: {}", use.source, limit.whose);
+    row.provenance = weaker(use.provenance, limit.provenance);
+    row.note = fmt::format(
+        "first yield at {:.0f} N·m of torque alone, the whole section at {:.0f} N·m; in bending "
+        "{:.0f} and {:.0f} N·m; part of the torque {:.3f}",
+        first_yield_torque(section, limit.stress).value.value() / 1000,
+        fully_plastic_torque(section, limit.stress).value.value() / 1000,
+        first_yield_bending(section, limit.stress).value.value() / 1000,
+        fully_plastic_bending(section, limit.stress).value.value() / 1000, std::abs(part.torque));
+    if (name == "alone") row.not_valid_because = information;
+    return row;
+}
+
+double share_error_pct(const Measured& share, double part)
+{
+    return std::abs(part) > 1e-3 ? 100 * share.error / std::abs(part) : 0;
+}
+
+Limit throat_limit(const Case& asked, Side side)
+{
+    Limit limit = yield_of(asked.sleeve->weld.filler);
+    for (const Limit& other :
+         {heated_yield_of(asked.bar[index(side)]->material), heated_yield_of(asked.sleeve->material)})
+        if (other.stress < limit.stress) limit = other;
+    return limit;
+}
+
+// Mean stress of the throat under all of the load as a line, or under its part by finite elements.
+CheckRow throat_yield_row(const Case& asked, const WeldForce& weld, Side side)
+{
+    const Limit limit = throat_limit(asked, side);
+    CheckRow row =
+        section_row(fmt::format("throat.{}", name_of(side)), "yield", "throat, mean von Mises stress", limit);
+    row.demand = worst_throat_stress(asked, weld, side, peak_load(asked));
+    row.error_pct = weld.error_pct;
+    row.utilisation = row.demand * (1 + row.error_pct / 100) / row.capacity;
+    row.method = "structural stress: force on the weld by finite elements over the throat, von Mises";
+    row.source = fmt::format("von Mises [Mises1913]; limit: {}", limit.whose);
+    row.note = "no partial factor: mechanics, not a code; the weld is taken as sound and of the stated legs";
+    return row;
+}
+
+CheckRow throat_alone_row(const Case& asked, Side side)
+{
+    const FilletWeld fillet = fillet_weld(asked, side);
+    const RingThroatStress stress =
+        ring_throat_stress(throat_mean_radius(fillet), throat(fillet),
+                           {asked.load.peak_torque, asked.load.peak_bending, asked.load.axial})
+            .value;
+    const Limit limit = throat_limit(asked, side);
+    CheckRow row = section_row(fmt::format("throat.{}", name_of(side)), "alone", "alone: weld as a line", limit);
+    const double normal = std::abs(stress.bending.value()) + std::abs(stress.axial.value());
+    row.demand = std::sqrt(normal * normal + 3 * stress.torsion.value() * stress.torsion.value());
+    row.utilisation = row.demand / row.capacity;
+    row.method = "all of the load on the throat as a line: T/(2 pi R^2 a), M/(pi R^2 a), N/(2 pi R a), von Mises";
+    row.source = fmt::format("weld as a line [Shigley2011] table 9-2; limit: {}", limit.whose);
+    row.provenance = weaker(Provenance::derived, limit.provenance);
+    row.not_valid_because = information;
+    return row;
+}
+
+CheckRow throat_simplified_row(const Case& asked, const WeldForce& weld, Side side)
+{
+    const EurocodeThroat eurocode = eurocode_throat(asked, side);
+    const WeldCheck check = worst_simplified(asked, weld, side, peak_load(asked));
+    CheckRow row = section_row(fmt::format("throat.{}", name_of(side)), "simplified", "sleeve weld, simplified method",
+                               {check.capacity, "", eurocode.provenance});
+    row.demand = check.demand.value();
+    row.error_pct = weld.error_pct;
+    row.utilisation = check.utilisation * (1 + row.error_pct / 100);
+    row.method = "resultant force on the weld by finite elements over the throat, simplified method";
+    row.source = fmt::format("[Eurocode3Joints2005] 4.5.3.3, eq. 4.2 to 4.4; fu of {}", eurocode.weakest);
+    row.note = check.note;
+    row.not_valid_because = outside_eurocode(asked, side);
+    return row;
+}
+
+SectionCapacity capacity(const std::string& site, const RoundSection& section, Megapascal yield)
+{
+    return {site,
+            section,
+            yield,
+            first_yield_torque(section, yield).value,
+            fully_plastic_torque(section, yield).value,
+            first_yield_bending(section, yield).value,
+            fully_plastic_bending(section, yield).value};
+}
+
+// The throat as a ring of the same area and mean radius.
+RoundSection throat_ring(const Case& asked, Side side)
+{
+    const FilletWeld fillet = fillet_weld(asked, side);
+    const Millimetre middle = throat_mean_radius(fillet), thickness = throat(fillet);
+    return {2 * middle + thickness, std::max(Millimetre{0}, 2 * middle - thickness)};
+}
+
+bool has_butt(const Case& asked, const MeridianAnswer& answer) { return asked.joint && answer.scenario.butt_fused; }
+
+void add_joint(std::vector<CheckRow>& rows, const Case& asked, const MeridianAnswer& answer)
+{
+    const bool sound =
+        answer.scenario.butt_fused && answer.scenario.sleeve_weld_fused[0] && answer.scenario.sleeve_weld_fused[1];
+    const SleeveShare& share = answer.share;
+    if (has_butt(asked, answer))
+    {
+        const PartOfLoad part =
+            asked.sleeve ? PartOfLoad{1 - share.torsion.value, 1 - share.bending.value, 1 - share.axial.value}
+                         : PartOfLoad{};
+        CheckRow row = plastic_row(asked, "butt-surface", butt_section(asked), butt_limit(asked), part, "plastic");
+        if (asked.sleeve) row.error_pct = share_error_pct(share.torsion, part.torque);
+        row.utilisation *= 1 + row.error_pct / 100;
+        rows.push_back(row);
+        if (sound && asked.sleeve)
+            rows.push_back(plastic_row(asked, "butt-surface", butt_section(asked), butt_limit(asked), {}, "alone"));
+    }
+    if (!asked.sleeve) return;
+    const PartOfLoad part{share.torsion.value, share.bending.value, share.axial.value};
+    const Limit limit = yield_of(asked.sleeve->material);
+    CheckRow row = plastic_row(asked, "sleeve-mid", sleeve_joint_section(asked), limit, part, "plastic");
+    row.error_pct = share_error_pct(share.torsion, part.torque);
+    row.utilisation *= 1 + row.error_pct / 100;
+    rows.push_back(row);
+    if (sound) rows.push_back(plastic_row(asked, "sleeve-mid", sleeve_joint_section(asked), limit, {}, "alone"));
+    for (const Side side : both_sides)
+    {
+        if (!answer.weld[index(side)]) continue;
+        rows.push_back(throat_yield_row(asked, *answer.weld[index(side)], side));
+        rows.push_back(throat_simplified_row(asked, *answer.weld[index(side)], side));
+        if (sound) rows.push_back(throat_alone_row(asked, side));
+    }
+}
+
+}  // namespace
+
+std::string outside_eurocode(const Case& asked, Side side)
+{
+    for (const Material* part : {&asked.sleeve->material, &asked.bar[index(side)]->material})
+        if (correlation_factor(part->name).provenance == Provenance::judgement)
+            return fmt::format("EN 1993-1-8 is written for structural steel up to S460; {} is none", part->name);
+    return "";
+}
+
+std::vector<SectionCapacity> section_capacities(const Case& asked, const MeridianAnswer& answer)
+{
+    std::vector<SectionCapacity> list;
+    for (const Side side : both_sides)
+        if (asked.bar[index(side)])
+        {
+            const std::string site = fmt::format("bar.{}", name_of(side));
+            const PlainSite plain = plain_site(asked, site);
+            list.push_back(capacity(site, plain.section, plain.material->yield));
+        }
+    if (has_butt(asked, answer))
+        list.push_back(capacity("butt-surface", butt_section(asked), butt_limit(asked).stress));
+    if (!asked.sleeve) return list;
+    list.push_back(capacity("sleeve-mid", sleeve_joint_section(asked), asked.sleeve->material.yield));
+    for (const Side side : both_sides)
+        if (answer.weld[index(side)])
+            list.push_back(capacity(fmt::format("throat.{}", name_of(side)), throat_ring(asked, side),
+                                    throat_limit(asked, side).stress));
+    return list;
+}
+
+std::vector<CheckRow> section_checks(const Case& asked, const MeridianAnswer& answer)
+{
+    std::vector<CheckRow> rows;
+    for (const SiteAnswer& site : answer.sites)
+    {
+        if (site.id.starts_with("bar.") || site.id.starts_with("groove."))
+        {
+            const PlainSite plain = plain_site(asked, site.id);
+            rows.push_back(plastic_row(asked, site.id, plain.section, yield_of(*plain.material), {}, "plastic"));
+        }
+        else if (site.id.starts_with("bar-toe."))
+        {
+            const Side side = side_of(site.id);
+            rows.push_back(plastic_row(asked, site.id, bar_section(asked, side),
+                                       heated_yield_of(asked.bar[index(side)]->material), {}, "plastic"));
+        }
+    }
+    if (asked.joint) add_joint(rows, asked, answer);
+    return rows;
+}
+
+}  // namespace splicewright

@@ -1,0 +1,121 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "post/strength_limits.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <numbers>
+
+#include "post/check_row.h"
+#include "post/weld_places.h"
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr int angles_over_turn = 24;
+
+// Calls take(line force) at each angle around the turn.
+template <class Take>
+void for_each_angle(const WeldForce& weld, const CombinedLoad& load, const Take& take)
+{
+    for (int k = 0; k < angles_over_turn; ++k)
+    {
+        const double theta = 2 * std::numbers::pi * k / angles_over_turn;
+        const double c = load.bending * std::cos(theta), s = load.bending * std::sin(theta);
+        take(LineForce{weld.bending_outward * c + weld.axial_outward * load.axial,
+                       weld.bending_radial * c + weld.axial_radial * load.axial,
+                       weld.torsion_tangential * load.torque + weld.bending_tangential * s});
+    }
+}
+
+}  // namespace
+
+Limit yield_of(const Material& material)
+{
+    return {material.yield,
+            fmt::format("yield of {} {:.4g} MPa ({})", material.name, material.yield.value(), material.source),
+            material.provenance};
+}
+
+Limit heated_yield_of(const Material& material)
+{
+    if (material.heated_yield_factor >= 1) return yield_of(material);
+    return {
+        material.heated_yield_factor * material.yield,
+        fmt::format("{:.2g} x yield of {} {:.4g} MPa, softened beside a weld (judgement: {})",
+                    material.heated_yield_factor, material.name, material.yield.value(), material.heated_yield_reason),
+        Provenance::judgement};
+}
+
+Limit butt_limit(const Case& asked)
+{
+    Limit weakest = yield_of(asked.joint->filler);
+    for (const Side side : both_sides)
+    {
+        const Limit beside = heated_yield_of(asked.bar[index(side)]->material);
+        if (beside.stress < weakest.stress) weakest = beside;
+    }
+    return weakest;
+}
+
+EurocodeThroat eurocode_throat(const Case& asked, Side side)
+{
+    const std::array<const Material*, 3> parts{&asked.sleeve->weld.filler, &asked.sleeve->material,
+                                               &asked.bar[index(side)]->material};
+    const Material& weakest = **std::min_element(
+        parts.begin(), parts.end(), [](const Material* a, const Material* b) { return a->tensile < b->tensile; });
+    const Sourced<double> beta_w = correlation_factor(weakest.name);
+    return {weakest.name, weakest.tensile, beta_w.value,
+            weaker(weaker(Provenance::from_memory, beta_w.provenance), weakest.provenance)};
+}
+
+WeldCheck worst_directional(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load)
+{
+    const EurocodeThroat eurocode = eurocode_throat(asked, side);
+    const FilletWeld fillet = fillet_weld(asked, side);
+    WeldCheck worst;
+    for_each_angle(
+        weld, load,
+        [&](const LineForce& force)
+        {
+            const WeldCheck check =
+                directional_check(throat_plane_stress(fillet, force).value, eurocode.tensile, eurocode.beta_w).value;
+            if (worst.capacity.value() == 0 || check.utilisation > worst.utilisation) worst = check;
+        });
+    return worst;
+}
+
+WeldCheck worst_simplified(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load)
+{
+    const EurocodeThroat eurocode = eurocode_throat(asked, side);
+    const FilletWeld fillet = fillet_weld(asked, side);
+    WeldCheck worst;
+    for_each_angle(weld, load,
+                   [&](const LineForce& force)
+                   {
+                       const WeldCheck check = simplified_check(fillet, force, eurocode.tensile, eurocode.beta_w).value;
+                       if (worst.capacity.value() == 0 || check.utilisation > worst.utilisation) worst = check;
+                   });
+    return worst;
+}
+
+double worst_throat_stress(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load)
+{
+    const FilletWeld fillet = fillet_weld(asked, side);
+    double worst = 0;
+    for_each_angle(weld, load,
+                   [&](const LineForce& force)
+                   {
+                       const ThroatPlaneStress stress = throat_plane_stress(fillet, force).value;
+                       const double normal = stress.normal.value(),
+                                    shear = std::hypot(stress.shear_across.value(), stress.shear_along.value());
+                       worst = std::max(worst, std::sqrt(normal * normal + 3 * shear * shear));
+                   });
+    return worst;
+}
+
+}  // namespace splicewright

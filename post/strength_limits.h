@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <string>
+
+#include "cases/case.h"
+#include "post/weld_line.h"
+#include "solver/meridian.h"
+
+namespace splicewright
+{
+
+// What a strength row is held against, and whose it is.
+struct Limit
+{
+    Megapascal stress;
+    std::string whose;
+    Provenance provenance = Provenance::from_memory;
+};
+
+Limit yield_of(const Material& material);
+Limit heated_yield_of(const Material& material);  // softened beside a weld, judgement
+Limit butt_limit(const Case& asked);              // weakest of the filler and both heated bars
+
+// What EN 1993-1-8 asks of a sleeve weld: the part with the least tensile strength and the correlation factor.
+struct EurocodeThroat
+{
+    std::string weakest;
+    Megapascal tensile;
+    double beta_w = 1;
+    Provenance provenance = Provenance::from_memory;
+};
+EurocodeThroat eurocode_throat(const Case& asked, Side side);
+
+// Worst over 24 angles around the turn under a load: directional method, simplified method, von Mises stress in MPa.
+WeldCheck worst_directional(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
+WeldCheck worst_simplified(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
+double worst_throat_stress(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
+
+}  // namespace splicewright

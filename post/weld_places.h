@@ -1,0 +1,40 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "post/section_strength.h"
+#include "post/weld_line.h"
+#include "post/weld_rating.h"
+#include "solver/meridian.h"
+
+namespace splicewright
+{
+
+// Sections and nominal stresses of a splice, by unit load on the shaft.
+
+RoundSection bar_section(const Case& asked, Side side);         // the bar beside the sleeve
+RoundSection sleeve_end_section(const Case& asked, Side side);  // the sleeve where its weld meets it
+RoundSection sleeve_joint_section(const Case& asked);           // at the joint, over the larger bar
+RoundSection butt_section(const Case& asked);                   // what is fused: a disc, or a ring outside the land
+
+// What stands against the growth of a crack, mm: the wall of a hollow bar or half the diameter of a solid one, the
+// sleeve's wall at its end, the depth of the fused ring. `site` as in SiteAnswer.
+double wall_at(const Case& asked, const std::string& site);
+
+FilletWeld fillet_weld(const Case& asked, Side side);
+
+// 16T/(pi d^3), 32M/(pi d^3) of the bar beside the weld; all of the load passes there.
+WeldUnitStress bar_unit_stress(const Case& asked, Side side);
+
+// What the weld passes to the sleeve by finite elements, over the sleeve's section at its end.
+WeldUnitStress sleeve_end_unit_stress(const Case& asked, const WeldForce& weld, Side side);
+
+// The same over the throat: normal = sqrt(across^2 + normal^2) and shear along the weld.
+// Source: [Eurocode3Fatigue2005] sec. 5(6), from memory.
+WeldUnitStress throat_unit_stress(const Case& asked, const WeldForce& weld, Side side);
+
+// What the butt carries past the joint by finite elements, over the fused section.
+WeldUnitStress butt_unit_stress(const Case& asked, const MeridianAnswer& answer);
+double butt_torque_share(const Case& asked, const MeridianAnswer& answer);
+double butt_bending_share(const Case& asked, const MeridianAnswer& answer);
+
+}  // namespace splicewright

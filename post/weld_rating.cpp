@@ -1,0 +1,197 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "post/weld_rating.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "post/site_loads.h"
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr double life_precision = 1e-6;  // relative, of the logarithm's interval
+constexpr int most_steps = 60;
+
+// Calls take(torque range, bending couple, count) for everything that cycles; N*mm.
+template <class Take>
+void for_each_event(const Load& load, const Take& take)
+{
+    for (const TorqueBlock& block : load.blocks)
+    {
+        const double largest = std::max(std::abs(block.high.value()), std::abs(block.low.value()));
+        take((block.high - block.low).value(), bending_with(load, largest), block.count);
+    }
+    if (load.running_bending.value() > 0) take(0.0, load.running_bending.value(), load.revolutions);
+}
+
+Sourced<Interaction> joined(InteractionRule rule, double normal, double shear)
+{
+    return rule == InteractionRule::squares ? squares_interaction(normal, shear, Phase::non_proportional)
+                                            : eurocode_interaction(normal, shear);
+}
+
+// Utilisation when all counts are multiplied by a factor: the limit of the damage sum falls by it.
+double utilisation(const WeldSpectrum& spectrum, const WeldCurves& curves, double count_factor)
+{
+    const double limit = allowed_sum(curves.rule) / count_factor;
+    const double normal = 1 / stress_scale_at_limit(spectrum.normal, curves.normal, Amplitude::variable, limit);
+    const double shear = 1 / stress_scale_at_limit(spectrum.shear, curves.shear, Amplitude::variable, limit);
+    return joined(curves.rule, normal, shear).value.utilisation;
+}
+
+// The utilisation grows with the logarithm of the factor at slopes between 1/gentlest and 1/steepest of the curves.
+template <class UtilisationAt>
+double life_factor(const UtilisationAt& at, double steepest)
+{
+    const double now = at(1.0);
+    if (now == 0) return INFINITY;
+    const double far = -std::log(now) * steepest;
+    double low = std::min(0.0, far), high = std::max(0.0, far);
+    for (int step = 0; step < most_steps && high - low > life_precision * std::max(1.0, std::abs(low)); ++step)
+    {
+        const double middle = (low + high) / 2;
+        (at(std::exp(middle)) > 1 ? high : low) = middle;
+    }
+    return std::exp((low + high) / 2);
+}
+
+double steepest_slope(const WeldCurves& curves)
+{
+    return 1.05 * std::max({curves.normal.slope_beyond_variable, curves.shear.slope_beyond_variable,
+                            curves.normal.slope, curves.shear.slope});
+}
+
+// Infinite where a single load is beyond the strength.
+std::string damage_words(double damage)
+{
+    return std::isfinite(damage) ? fmt::format("damage {:.2g}", damage)
+                                 : "damage without bound: one load is beyond the strength";
+}
+
+CheckRow titled_row(const RowTitle& title)
+{
+    CheckRow row;
+    row.id = fmt::format("fatigue/{}{}{}", title.site, title.name.empty() ? "" : "/", title.name);
+    row.site = title.site;
+    row.kind = CheckKind::fatigue;
+    row.check = title.check;
+    row.method = title.method;
+    row.capacity = 1;
+    row.unit = "share of allowed stress";
+    return row;
+}
+
+const char* const stretched_note =
+    "a load allows fewer than 10 000 cycles: the curve is stretched there, strength governs";
+
+}  // namespace
+
+WeldSpectrum weld_spectrum(const Load& load, const WeldUnitStress& stress)
+{
+    WeldSpectrum spectrum;
+    for_each_event(load,
+                   [&](double torque_range, double bending, double count)
+                   {
+                       const double shear = std::abs(stress.shear_by_torque) * torque_range;
+                       const double bending_shear = 2 * std::abs(stress.shear_by_bending) * bending;
+                       const double normal = 2 * std::abs(stress.normal_by_bending) * bending;
+                       if (shear > 0) spectrum.shear.push_back({Megapascal{shear}, count});
+                       if (bending_shear > 0) spectrum.shear.push_back({Megapascal{bending_shear}, count});
+                       if (normal > 0) spectrum.normal.push_back({Megapascal{normal}, count});
+                   });
+    return spectrum;
+}
+
+Spectrum equivalent_spectrum(const Load& load, const WeldUnitStress& stress, Equivalent equivalent)
+{
+    Spectrum spectrum;
+    for_each_event(load,
+                   [&](double torque_range, double bending, double count)
+                   {
+                       const double shear = std::abs(stress.shear_by_torque) * torque_range;
+                       const double normal = 2 * std::abs(stress.normal_by_bending) * bending;
+                       const double range = equivalent == Equivalent::von_mises
+                                                ? std::sqrt(normal * normal + 3 * shear * shear)
+                                                : normal / 2 + std::hypot(normal / 2, shear);
+                       if (range > 0) spectrum.push_back({Megapascal{range}, count});
+                   });
+    return spectrum;
+}
+
+double allowed_sum(InteractionRule rule)
+{
+    return rule == InteractionRule::squares ? miner_limit(MeanStress::steady).value : 1.0;
+}
+
+WeldRating weld_rating(const WeldSpectrum& spectrum, const WeldCurves& curves)
+{
+    WeldRating rating;
+    const double limit = allowed_sum(curves.rule);
+    rating.normal = fatigue_utilisation(spectrum.normal, curves.normal, Amplitude::variable, limit);
+    rating.shear = fatigue_utilisation(spectrum.shear, curves.shear, Amplitude::variable, limit);
+    rating.interaction = joined(curves.rule, rating.normal.utilisation, rating.shear.utilisation);
+    const InteractionRule other =
+        curves.rule == InteractionRule::squares ? InteractionRule::cubes_and_fifths : InteractionRule::squares;
+    rating.by_other_rule = joined(other, rating.normal.utilisation, rating.shear.utilisation).value.utilisation;
+    rating.life =
+        life_factor([&](double factor) { return utilisation(spectrum, curves, factor); }, steepest_slope(curves));
+    return rating;
+}
+
+CheckRow weld_row(const Case& asked, const RowTitle& title, const WeldUnitStress& stress, const WeldCurves& curves)
+{
+    const WeldSpectrum spectrum = weld_spectrum(asked.load, stress);
+    const WeldRating rating = weld_rating(spectrum, curves);
+    CheckRow row = titled_row(title);
+    row.demand = rating.interaction.value.utilisation;
+    row.brief = fmt::format("σ {:.2f}, τ {:.2f}", rating.normal.utilisation, rating.shear.utilisation);
+    row.error_pct = std::max(spectrum.shear.empty() ? 0 : stress.shear_error_pct,
+                             spectrum.normal.empty() ? 0 : stress.normal_error_pct);
+    row.utilisation = row.demand * (1 + row.error_pct / 100);
+    row.life = rating.life;
+    row.source = fmt::format("{}; {}; {}", curves.normal.source, curves.shear.source, rating.interaction.source);
+    row.provenance = weaker(weaker(curves.normal.provenance, curves.shear.provenance), rating.interaction.provenance);
+    append_note(row.note, fmt::format("{} and {}", curves.normal.name, curves.shear.name));
+    append_note(row.note, fmt::format("normal stress {:.3f} ({}), shear {:.3f} ({})", rating.normal.utilisation,
+                                      damage_words(rating.normal.damage), rating.shear.utilisation,
+                                      damage_words(rating.shear.damage)));
+    append_note(row.note, rating.interaction.value.note);
+    append_note(row.note, fmt::format("joined by {} instead: {:.3f}",
+                                      curves.rule == InteractionRule::squares ? "cubes and fifths" : "squares",
+                                      rating.by_other_rule));
+    if (rating.normal.extrapolated || rating.shear.extrapolated) append_note(row.note, stretched_note);
+    return row;
+}
+
+CheckRow equivalent_row(const Case& asked, const RowTitle& title, const WeldUnitStress& stress, Equivalent equivalent,
+                        const SnCurve& curve)
+{
+    const Spectrum spectrum = equivalent_spectrum(asked.load, stress, equivalent);
+    const double limit = allowed_sum(InteractionRule::squares);
+    const FatigueUtilisation rating = fatigue_utilisation(spectrum, curve, Amplitude::variable, limit);
+    const auto at = [&](double factor)
+    { return 1 / stress_scale_at_limit(spectrum, curve, Amplitude::variable, limit / factor); };
+    CheckRow row = titled_row(title);
+    row.demand = rating.utilisation;
+    row.brief = damage_words(rating.damage);
+    row.error_pct = spectrum.empty() ? 0 : std::max(stress.shear_error_pct, stress.normal_error_pct);
+    row.utilisation = row.demand * (1 + row.error_pct / 100);
+    row.life = life_factor(at, 1.05 * std::max(curve.slope, curve.slope_beyond_variable));
+    row.source = curve.source;
+    row.provenance = weaker(curve.provenance, Provenance::from_memory);
+    append_note(row.note, fmt::format("{}, {}", curve.name, row.brief));
+    if (rating.extrapolated) append_note(row.note, stretched_note);
+    return row;
+}
+
+void append_note(std::string& note, const std::string& more)
+{
+    if (more.empty()) return;
+    note += fmt::format("{}{}", note.empty() ? "" : "; ", more);
+}
+
+}  // namespace splicewright

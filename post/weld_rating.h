@@ -1,0 +1,76 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <string>
+
+#include "cases/case.h"
+#include "post/check_row.h"
+#include "post/damage.h"
+
+namespace splicewright
+{
+
+// Stress at one place of a weld by unit load, MPa per N*mm.
+struct WeldUnitStress
+{
+    double shear_by_torque = 0, normal_by_bending = 0, shear_by_bending = 0;
+    double shear_error_pct = 0, normal_error_pct = 0;  // discretisation
+};
+
+// Ranges over the life asked for: each torque block with one fully reversed cycle of the bending that comes with its
+// larger torque, and the running bending once per revolution.
+struct WeldSpectrum
+{
+    Spectrum normal, shear;
+};
+WeldSpectrum weld_spectrum(const Load& load, const WeldUnitStress& stress);
+
+// One range per event: normal and shear of the event joined to an equivalent by von Mises, or to the largest
+// principal stress.
+enum class Equivalent
+{
+    von_mises,        // sqrt(normal^2 + 3 shear^2)
+    first_principal,  // normal/2 + sqrt((normal/2)^2 + shear^2)
+};
+Spectrum equivalent_spectrum(const Load& load, const WeldUnitStress& stress, Equivalent equivalent);
+
+// How normal and shear damage are joined.
+enum class InteractionRule
+{
+    squares,           // [Hobbacher2016], not proportional
+    cubes_and_fifths,  // [Eurocode3Fatigue2005]
+};
+
+struct WeldCurves
+{
+    SnCurve normal, shear;
+    InteractionRule rule = InteractionRule::squares;
+};
+
+struct WeldRating
+{
+    FatigueUtilisation normal, shear;
+    Sourced<Interaction> interaction;
+    double by_other_rule = 0;  // utilisation by the other of the two rules, on the same curves
+    double life = 0;           // factor on all counts at which the utilisation is 1; infinite without demand
+};
+
+// Miner sum allowed: 0.5 with squares, 1 with cubes and fifths, as each document has it.
+double allowed_sum(InteractionRule rule);
+WeldRating weld_rating(const WeldSpectrum& spectrum, const WeldCurves& curves);
+
+// A fatigue row for a rating; id "fatigue/SITE" or "fatigue/SITE/NAME".
+struct RowTitle
+{
+    std::string site, name, check, method;
+};
+CheckRow weld_row(const Case& asked, const RowTitle& title, const WeldUnitStress& stress, const WeldCurves& curves);
+
+// The same for one range per event against a single curve (its normal one).
+CheckRow equivalent_row(const Case& asked, const RowTitle& title, const WeldUnitStress& stress, Equivalent equivalent,
+                        const SnCurve& curve);
+
+// Adds a sentence to a note.
+void append_note(std::string& note, const std::string& more);
+
+}  // namespace splicewright
