@@ -23,10 +23,10 @@ struct UnitSolution
     int n_free = 0;
 };
 
-// Largest evidence that still allows a verdict: round-off stays below it, a loose body or a failed factorisation
-// leaves far more.
+// Largest evidence that still allows a verdict. Round-off alone reaches 2e-7 in the reaction of shafts of 80 diameters
+// on fine meshes; a loose body or a failed factorisation leaves far more.
 constexpr double residual_allowed = 1e-7;
-constexpr double reaction_imbalance_allowed = 1e-7;
+constexpr double reaction_imbalance_allowed = 1e-6;
 constexpr double section_imbalance_allowed = 1e-6;  // sleeve and butt against the load, at the joint
 
 // Self-balanced unit load on both ends with the exact linear traction: 1 N*mm of torque or bending, 1 N of tension.

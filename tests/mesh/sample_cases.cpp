@@ -52,7 +52,7 @@ Case splice()
     made.bar[0] = bar({section(120, 28), section(50, 24, 2)});
     made.bar[1] = bar({section(140, 27)});
     made.bar[1]->grooves.push_back({Millimetre{95}, Millimetre{1.5}, Millimetre{1}});
-    made.joint = Joint{Millimetre{9}, Millimetre{0}, Millimetre{3}, steel()};
+    made.joint = Joint{Millimetre{9}, Millimetre{0}, Millimetre{3}, steel(), {}, {}};
     made.sleeve = sleeve(84, 42, 6);
     return made;
 }
