@@ -34,12 +34,12 @@ constexpr double on_notch = 1.15;         // of the typical change over the hot 
 constexpr double at_mid_splice = 1.6;     // the same, where the error comes from elsewhere
 constexpr double on_plain_bar = 1.2;      // of the largest change there: its error comes from elsewhere, too
 constexpr double of_peak = 0.5;           // of the change of the peak itself
-constexpr double of_whole = 0.7;          // deformations, forces and shares
+constexpr double of_whole = 0.6;          // deformations, forces and shares
 constexpr double of_fit_pressure = 2;     // read from the recovered stress, of order 1 beside the faces
 constexpr double least_in_splice = 3e-5;  // relative: below it two meshes agree by chance
 constexpr double refined_at_notch = 0.5;  // least part of the bar before that stays: the rest of the mesh is as it was
 
-double part_left(double elements) { return std::clamp(8 / elements, 0.62, 1.0); }
+double part_left(double elements) { return std::clamp(8 / elements, 0.68, 1.0); }
 
 struct BarRule
 {
@@ -86,15 +86,8 @@ double relative_error(const SiteAnswer& site, const NominalStress& nominal)
                      relative_error(site.axial, nominal.axial)});
 }
 
-// What was done to the whole between two meshes.
-struct WholeStep
-{
-    double part_left = 1;
-    Refined refined = Refined::everywhere;
-};
-
 // Relative to the force that each load would put on a weld that carries all of it, or to the force itself if larger.
-void set_weld_errors(Level& now, const Level& before, const WholeStep& step)
+void set_weld_errors(Level& now, const Level& before, Refined refined)
 {
     for (std::size_t i = 0; i < 2; ++i)
     {
@@ -105,19 +98,19 @@ void set_weld_errors(Level& now, const Level& before, const WholeStep& step)
         { return std::abs(w.*part - (*before.weld[i]).*part) / std::max(std::abs(w.*part), negligible_share * whole); };
         const double torque = 1 / (w.radius * ring), couple = 2 / (w.radius * ring), pull = 1 / ring;
         w.error_pct =
-            100 * of_whole * step.part_left *
+            100 * of_whole *
             std::max({change(&WeldForce::torsion_tangential, torque), change(&WeldForce::bending_outward, couple),
                       change(&WeldForce::bending_radial, couple), change(&WeldForce::bending_tangential, couple),
                       change(&WeldForce::axial_outward, pull), change(&WeldForce::axial_radial, pull)});
-        if (step.refined == Refined::at_notches) w.error_pct = std::max(w.error_pct, before.weld[i]->error_pct);
+        if (refined == Refined::at_notches) w.error_pct = std::max(w.error_pct, before.weld[i]->error_pct);
     }
 }
 
 // One change may vanish by chance, so the largest of the group counts for each of its numbers.
-void set_whole_errors(Level& now, const Level& before, const WholeStep& step)
+void set_whole_errors(Level& now, const Level& before, Refined refined)
 {
     const auto set = [&](Measured& here, const Measured& there, double error)
-    { here.error = step.refined == Refined::at_notches ? std::max(error, there.error) : error; };
+    { here.error = refined == Refined::at_notches ? std::max(error, there.error) : error; };
     double share_change = 0, deformation_change = 0;
     constexpr std::array shares{&SleeveShare::torsion, &SleeveShare::bending, &SleeveShare::axial};
     constexpr std::array deformations{&Level::twist, &Level::end_rotation, &Level::extension};
@@ -125,10 +118,9 @@ void set_whole_errors(Level& now, const Level& before, const WholeStep& step)
         share_change = std::max(share_change, std::abs((now.share.*share).value - (before.share.*share).value));
     for (const auto whole : deformations)
         deformation_change = std::max(deformation_change, std::abs((now.*whole).value / (before.*whole).value - 1));
-    for (const auto share : shares)
-        set(now.share.*share, before.share.*share, of_whole * step.part_left * share_change);
+    for (const auto share : shares) set(now.share.*share, before.share.*share, of_whole * share_change);
     for (const auto whole : deformations)
-        set(now.*whole, before.*whole, of_whole * step.part_left * deformation_change * (now.*whole).value);
+        set(now.*whole, before.*whole, of_whole * deformation_change * (now.*whole).value);
     set(now.fit_pressure, before.fit_pressure,
         of_fit_pressure * std::abs(now.fit_pressure.value - before.fit_pressure.value));
 }
@@ -172,9 +164,8 @@ Comparison compare(Level& now, const Level& before, const NominalStress& nominal
         result.worst = std::max(result.worst, error);
         if (error > step.target) result.missed.push_back(site.id);
     }
-    const WholeStep whole{part_left(step.size.elements_per_quarter_turn), step.refined};
-    set_weld_errors(now, before, whole);
-    set_whole_errors(now, before, whole);
+    set_weld_errors(now, before, step.refined);
+    set_whole_errors(now, before, step.refined);
     return result;
 }
 
