@@ -178,9 +178,8 @@ BarredCase barred_case(const std::string& name, const std::string& text, const s
     try
     {
         const Case asked = valid_case(name, text);
-        const MeridianAnswer reference = reference_answer(asked, sound_splice(), reference_mesh(accuracies_pct));
-        result =
-            against(name, asked, accuracies_pct, barred_numbers(asked, reference), reference.evidence.worst_error_pct);
+        const MeridianAnswer exact = reference(asked, accuracies_pct);
+        result = against(name, asked, accuracies_pct, barred_numbers(asked, exact), exact.evidence.worst_error_pct);
     }
     catch (const std::exception& error)
     {
