@@ -67,7 +67,8 @@ std::string headline(const BarStudy& study)
     text += fmt::format("{} answers reached the accuracy, {} references a twentieth of it.\n", study.n_reached,
                         study.n_references_reached);
     text += fmt::format("Exact bodies: {} of {} numbers within.\n", exact.n_within, exact.n_compared());
-    for (const std::string& failure : study.failures) text += fmt::format("Not compared: {}.\n", failure);
+    for (const std::string& failure : study.failures)
+        text += fmt::format("Not compared: {}.\n", failure.substr(0, failure.find(". ")));
     return text;
 }
 
