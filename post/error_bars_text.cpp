@@ -19,7 +19,8 @@ constexpr const char* introduction =
 Written by `{}`, version {}; do not edit.
 
 Every number of an answer carries an error bar, which speaks of the mesh alone.
-Here the bars are put to the test: random cases, the same ones that `splicewright soak` draws, are solved to the asked accuracy and once more to a twentieth of the finest accuracy asked, and the difference of the two is taken for the true error.
+Here the bars are put to the test: random cases, the same ones that `splicewright soak` draws, are solved to the asked accuracy and once more on a reference mesh, which has 45 elements on a quarter turn of every notch (81 where an accuracy below 1 % is tested) and is fine everywhere else in proportion; the difference of the two is taken for the true error.
+How many references reach a twentieth of the asked accuracy at every site, by their own bars, stands below.
 A number counts as within when its true error is no larger than its bar.
 The goals are 95 of 100 within at every accuracy, and a median of bar over true error below 4, because a bar that is always huge is useless.
 
@@ -66,7 +67,8 @@ std::string headline(const BarStudy& study)
     text += fmt::format("{} answers reached the accuracy, {} references a twentieth of it.\n", study.n_reached,
                         study.n_references_reached);
     text += fmt::format("Exact bodies: {} of {} numbers within.\n", exact.n_within, exact.n_compared());
-    for (const std::string& failure : study.failures) text += fmt::format("Not compared: {}.\n", failure);
+    for (const std::string& failure : study.failures)
+        text += fmt::format("Not compared: {}.\n", failure.substr(0, failure.find(". ")));
     return text;
 }
 

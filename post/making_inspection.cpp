@@ -76,7 +76,7 @@ std::vector<InspectionStep> of_the_butt(const Case& asked, const Wait& wait)
 {
     const std::string later = fmt::format("{} h after welding, ground flush, before the sleeve hides it", wait.hours);
     const std::string depth = asked.joint->penetration
-                                  ? fmt::format("fused {:.3g} mm deep all round", asked.joint->penetration->value())
+                                  ? fmt::format("fused {:.4g} mm deep all round", asked.joint->penetration->value())
                                   : "fused over the whole section";
     return {{"butt weld", "eye", "after cooling",
              fmt::format("no crack, pore or lack of fusion at the surface; undercut at most {:.2g} mm, gone after "

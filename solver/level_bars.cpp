@@ -30,16 +30,18 @@ double notch_elements(const MeshSize& size, const std::string& site)
 // of order p in the element size, what is left after a step of 1.5 is the change over 1.5^p - 1: twice it at order 1,
 // 0.8 of it at order 2, 0.4 of it at order 3. The stress at one place changes by order 2, its largest value by order 3,
 // so that the part of the change that is left falls with the element size at first.
-constexpr double on_notch = 1.15;         // of the typical change over the hot stretch
+constexpr double on_notch = 1.08;         // of the typical change over the hot stretch
 constexpr double at_mid_splice = 1.6;     // the same, where the error comes from elsewhere
 constexpr double on_plain_bar = 1.2;      // of the largest change there: its error comes from elsewhere, too
 constexpr double of_peak = 0.5;           // of the change of the peak itself
-constexpr double of_whole = 0.7;          // deformations, forces and shares
+constexpr double of_deformation = 0.6;    // of the largest relative change of the three
+constexpr double of_weld_force = 0.75;    // of the largest change of its parts
+constexpr double of_share = 1.2;          // of the largest change of the three; no order is seen in it
 constexpr double of_fit_pressure = 2;     // read from the recovered stress, of order 1 beside the faces
 constexpr double least_in_splice = 3e-5;  // relative: below it two meshes agree by chance
 constexpr double refined_at_notch = 0.5;  // least part of the bar before that stays: the rest of the mesh is as it was
 
-double part_left(double elements) { return std::clamp(8 / elements, 0.62, 1.0); }
+double part_left(double elements) { return std::clamp(8 / elements, 0.68, 1.0); }
 
 struct BarRule
 {
@@ -51,8 +53,8 @@ BarRule rule_of(const std::string& site, const MeshSize& size, bool shaft_is_pla
 {
     const double part = part_left(notch_elements(size, site));
     if (site.starts_with("bar.")) return {0, part * on_plain_bar, part * of_peak, shaft_is_plain ? 0 : least_in_splice};
-    const double typical = site == "butt-surface" || site == "sleeve-mid" ? at_mid_splice : on_notch;
-    return {part * typical, 0, part * of_peak, least_in_splice};
+    if (site == "butt-surface" || site == "sleeve-mid") return {at_mid_splice, 0, of_peak, least_in_splice};
+    return {part * on_notch, 0, part * of_peak, least_in_splice};
 }
 
 double kept_part(const MeshStep& step, const std::string& site)
@@ -86,15 +88,15 @@ double relative_error(const SiteAnswer& site, const NominalStress& nominal)
                      relative_error(site.axial, nominal.axial)});
 }
 
-// What was done to the whole between two meshes.
-struct WholeStep
+// For numbers of the whole shaft.
+struct WholeRule
 {
-    double part_left = 1;
-    Refined refined = Refined::everywhere;
+    double part = 1;  // of the factors
+    double kept = 0;  // least part of the bar before
 };
 
 // Relative to the force that each load would put on a weld that carries all of it, or to the force itself if larger.
-void set_weld_errors(Level& now, const Level& before, const WholeStep& step)
+void set_weld_errors(Level& now, const Level& before, const WholeRule& rule)
 {
     for (std::size_t i = 0; i < 2; ++i)
     {
@@ -105,19 +107,19 @@ void set_weld_errors(Level& now, const Level& before, const WholeStep& step)
         { return std::abs(w.*part - (*before.weld[i]).*part) / std::max(std::abs(w.*part), negligible_share * whole); };
         const double torque = 1 / (w.radius * ring), couple = 2 / (w.radius * ring), pull = 1 / ring;
         w.error_pct =
-            100 * of_whole * step.part_left *
+            100 * rule.part * of_weld_force *
             std::max({change(&WeldForce::torsion_tangential, torque), change(&WeldForce::bending_outward, couple),
                       change(&WeldForce::bending_radial, couple), change(&WeldForce::bending_tangential, couple),
                       change(&WeldForce::axial_outward, pull), change(&WeldForce::axial_radial, pull)});
-        if (step.refined == Refined::at_notches) w.error_pct = std::max(w.error_pct, before.weld[i]->error_pct);
+        w.error_pct = std::max(w.error_pct, rule.kept * before.weld[i]->error_pct);
     }
 }
 
 // One change may vanish by chance, so the largest of the group counts for each of its numbers.
-void set_whole_errors(Level& now, const Level& before, const WholeStep& step)
+void set_whole_errors(Level& now, const Level& before, const WholeRule& rule)
 {
     const auto set = [&](Measured& here, const Measured& there, double error)
-    { here.error = step.refined == Refined::at_notches ? std::max(error, there.error) : error; };
+    { here.error = std::max(error, rule.kept * there.error); };
     double share_change = 0, deformation_change = 0;
     constexpr std::array shares{&SleeveShare::torsion, &SleeveShare::bending, &SleeveShare::axial};
     constexpr std::array deformations{&Level::twist, &Level::end_rotation, &Level::extension};
@@ -125,10 +127,9 @@ void set_whole_errors(Level& now, const Level& before, const WholeStep& step)
         share_change = std::max(share_change, std::abs((now.share.*share).value - (before.share.*share).value));
     for (const auto whole : deformations)
         deformation_change = std::max(deformation_change, std::abs((now.*whole).value / (before.*whole).value - 1));
-    for (const auto share : shares)
-        set(now.share.*share, before.share.*share, of_whole * step.part_left * share_change);
+    for (const auto share : shares) set(now.share.*share, before.share.*share, of_share * share_change);
     for (const auto whole : deformations)
-        set(now.*whole, before.*whole, of_whole * step.part_left * deformation_change * (now.*whole).value);
+        set(now.*whole, before.*whole, rule.part * of_deformation * deformation_change * (now.*whole).value);
     set(now.fit_pressure, before.fit_pressure,
         of_fit_pressure * std::abs(now.fit_pressure.value - before.fit_pressure.value));
 }
@@ -193,7 +194,8 @@ Comparison compare(Level& now, const Level& before, const NominalStress& nominal
         result.worst = std::max(result.worst, error);
         if (error > step.target) result.missed.push_back(site.id);
     }
-    const WholeStep whole{part_left(step.size.elements_per_quarter_turn), step.refined};
+    const WholeRule whole{part_left(step.size.elements_per_quarter_turn),
+                          step.refined == Refined::at_notches ? 1.0 : 0.0};
     set_weld_errors(now, before, whole);
     set_hot_spot_errors(now, before, step);
     set_whole_errors(now, before, whole);

@@ -9,9 +9,9 @@
 #include <cmath>
 #include <numbers>
 
-#include "cases/bar_shape.h"
 #include "cases/problem.h"
 #include "mesh/gmsh_mesher.h"
+#include "solver/fit_pressure.h"
 #include "solver/hot_spot.h"
 #include "solver/kept_places.h"
 #include "solver/recover_stress.h"
@@ -233,58 +233,6 @@ double closing(const Mesh& mesh, const UnitSolution& solution)
     return worst;
 }
 
-// Force of a pressed face between two distances from the joint, per mm of turn, and the length that it acts on.
-struct PressedStretch
-{
-    double force = 0, length = 0;  // N/mm, mm
-};
-
-PressedStretch pressed_stretch(const SurfacePlaces& places, const Eigen::VectorXd& across, double low, double high)
-{
-    PressedStretch sum;
-    for (std::size_t i = 0; i + 1 < places.z.size(); ++i)
-    {
-        const double here = std::abs(places.z[i]), next = std::abs(places.z[i + 1]);
-        const double from = std::max(low, std::min(here, next)), to = std::min(high, std::max(here, next));
-        if (from >= to) continue;
-        const double part = ((from + to) / 2 - here) / (next - here);
-        const auto k = static_cast<Eigen::Index>(i);
-        sum.force -= (to - from) * ((1 - part) * across(k) + part * across(k + 1));
-        sum.length += to - from;
-    }
-    return sum;
-}
-
-// Mean pressure of the press fit over the middle half of each pressed side, MPa.
-double fit_pressure(const Case& asked, const Level& level)
-{
-    if (!level.brackets.front().press) return 0;
-    const RegionNodes nodes = region_nodes(level.mesh);
-    const StressAmplitude stress = recovered_stress(level.mesh, nodes, level.steel, *level.brackets.front().press);
-    PressedStretch all;
-    for (const Side side : both_sides)
-    {
-        if (asked.sleeve->slit[index(side)] != SlitState::press) continue;
-        const double reach = sleeve_reach(*asked.sleeve, side);
-        std::vector<MeshEdge> edges;
-        for (const MeshEdge& edge : level.mesh.curve.at(std::string("slit.") + name_of(side)))
-        {
-            const int region = level.mesh.region_of[static_cast<std::size_t>(edge.triangle)];
-            if (level.mesh.region[static_cast<std::size_t>(region)].starts_with("bar")) edges.push_back(edge);
-        }
-        for (const SurfaceChain& chain : surface_chains(level.mesh, edges, level.steel))
-        {
-            const SurfacePlaces places = surface_places(level.mesh, chain);
-            const PressedStretch part =
-                pressed_stretch(places, loaded_surface_stress(level.mesh, chain, places, nodes, stress).across,
-                                reach / 4, 3 * reach / 4);
-            all.force += part.force;
-            all.length += part.length;
-        }
-    }
-    return all.length > 0 ? all.force / all.length : 0;
-}
-
 void refuse_poor_balance(const Level& level)
 {
     if (level.section_imbalance <= section_imbalance_allowed) return;
@@ -329,7 +277,8 @@ Level solved_level(const Case& asked, const Scenario& scenario, const Outline& o
     level.sites = read_sites(asked, level);
     read_sections(asked, scenario, level);
     level.hot_spots = hot_spots(asked, level);
-    level.fit_pressure.value = fit_pressure(asked, level);
+    if (level.brackets.front().press)
+        level.fit_pressure.value = fit_pressure(asked, level.mesh, level.steel, *level.brackets.front().press);
     level.closing_by_bending = closing(level.mesh, level.brackets.front().bending);
     level.closing_by_axial = closing(level.mesh, level.brackets.front().axial);
     collect_evidence(level);

@@ -64,8 +64,9 @@ TEST(ErrorBars, OfExactBodiesHoldInEveryNumber)
     }
 }
 
-// docs/error-bars.md has hundreds of cases; these six are the quick ones among the first dozen.
-TEST(ErrorBars, HoldInNineteenOfTwentyNumbers)
+// The goal of 19 in 20 is for docs/error-bars.md, which has more cases. Six cases are some forty independent fields
+// of three and more numbers each: 9 in 10 leaves room for two of them to miss together.
+TEST(ErrorBars, HoldInNineOfTenNumbersOfSixCases)
 {
     std::vector<BarTrial> trials;
     for (const std::uint64_t seed : {1, 6, 7, 9, 11, 12})
@@ -78,7 +79,8 @@ TEST(ErrorBars, HoldInNineteenOfTwentyNumbers)
     }
     const BarTally all = tally(trials, "");
     EXPECT_GT(all.n_compared(), 100);
-    EXPECT_GE(all.share_within(), 0.95);
+    EXPECT_GE(all.share_within(), 0.9);
+    EXPECT_LT(all.median_ratio, 8);  // a bar that is always huge would pass the line above
 }
 
 }  // namespace
