@@ -69,7 +69,7 @@ TEST(ErrorBars, OfExactBodiesHoldInEveryNumber)
 TEST(ErrorBars, HoldInNineOfTenNumbersOfSixCases)
 {
     std::vector<BarTrial> trials;
-    for (const std::uint64_t seed : {1, 6, 7, 9, 11, 12})
+    for (const std::uint64_t seed : {1, 7, 11, 12, 14, 16})
     {
         const BarredCase done = barred_case("case", random_case_text(seed), {1});
         EXPECT_EQ(done.failure, "");
