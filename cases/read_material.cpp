@@ -83,8 +83,8 @@ HeatedYield default_heated_yield(const std::string& name, std::optional<double> 
     if (const auto known = library_material(name))
         return {"", known->material.heated_yield_factor, "as the library has it for this name"};
     if (vickers) return heated_yield_of_hardness(*vickers);
-    // A steel of unknown condition may be quenched and tempered.
-    return {"", 0.75, "condition unknown, taken as quenched and tempered"};
+    // The bar may be cold-drawn, whose hardening the heat takes away.
+    return {"", 0.58, "condition unknown, taken as cold-drawn"};
 }
 
 void read_heated_yield(const CaseTable& table, std::optional<double> vickers, Material& material)

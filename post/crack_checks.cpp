@@ -8,6 +8,7 @@
 
 #include "post/notch_checks.h"
 #include "post/site_loads.h"
+#include "post/strength_limits.h"
 #include "post/weld_places.h"
 
 namespace splicewright
@@ -86,7 +87,7 @@ CrackPlan land_plan(const Case& asked, const MeridianAnswer& answer, const TipUn
                         [=](double a) { return penny_bending(a, outer) / penny_bending(first, outer); }};
     const SectionLoad peak{std::abs(butt_torque_share(asked, answer)) * asked.load.peak_torque,
                            std::abs(butt_bending_share(asked, answer)) * asked.load.peak_bending, Newton{0}};
-    const Megapascal yield = asked.joint->filler.yield;
+    const Megapascal yield = butt_limit(asked).stress;
     const double toughness = assumed_toughness().value;
     const Load load = asked.load;
     CrackPlan plan{first, first + 0.999 * (outer - first), cycles_of(load, unit, growth), {}};
@@ -108,7 +109,7 @@ CrackPlan root_plan(const Case& asked, const WeldForce& weld, Side side, const T
     const double shear =
         stress.shear_by_torque * load.peak_torque.value() + stress.shear_by_bending * load.peak_bending.value();
     const double mean = std::hypot(stress.normal_by_bending * load.peak_bending.value(), std::sqrt(3.0) * shear);
-    const double yield = asked.sleeve->weld.filler.yield.value(), toughness = assumed_toughness().value;
+    const double yield = throat_limit(asked, side).stress.value(), toughness = assumed_toughness().value;
     CrackPlan plan{0, 0.999 * whole, cycles_of(load, unit, growth), {}};
     plan.static_use = [=](double a)
     { return std::max(mean / yield / (1 - a / whole), peak_intensity(load, unit, growth, a) / toughness); };
@@ -166,6 +167,10 @@ void add_tip(CrackChecks& checks, const Case& asked, const MeridianAnswer& answe
                                       "threshold {:.0f}, toughness {:.0f} N/mm^1.5",
                                       plan.first, std::isfinite(life.life) ? life.last : plan.first, largest,
                                       law.threshold, assumed_toughness().value));
+    append_note(
+        row.note,
+        "no partial factor on load or law; a hard zone beside the weld is less tough than assumed, and bending of a "
+        "throat grows a crack faster");
     append_note(row.note,
                 "law of an opening crack used for tearing; the load does not move to other parts as it "
                 "grows: both on the safe side");

@@ -94,18 +94,16 @@ Sourced<double> safe_life_partial_factor()
 Sourced<Interaction> squares_interaction(double normal_utilisation, double shear_utilisation, Phase phase)
 {
     EXPECTS(normal_utilisation >= 0 && shear_utilisation >= 0);
-    const double greater = std::max(normal_utilisation, shear_utilisation);
-    const double lesser = std::min(normal_utilisation, shear_utilisation);
-    // Source: [Hobbacher2016] sec. 4.2, from memory: a component below 15 % of the other may be left out.
+    // Source: [Hobbacher2016] sec. 4.3, from memory: shear below 15 % of normal may be left out. Read elsewhere the
+    // other way round as well; normal stress beside shear is never left out here, which is the safe reading.
     constexpr double negligible_share = 0.15;
 
     Interaction interaction;
-    if (lesser < negligible_share * greater)
+    if (normal_utilisation == 0 || shear_utilisation < negligible_share * normal_utilisation)
     {
-        interaction.sum = greater * greater;
+        interaction.sum = std::max(normal_utilisation * normal_utilisation, shear_utilisation * shear_utilisation);
         interaction.limit = 1;
-        interaction.note = normal_utilisation > shear_utilisation ? "shear neglected: below 15 % of normal"
-                                                                  : "normal neglected: below 15 % of shear";
+        interaction.note = normal_utilisation == 0 ? "shear alone" : "shear neglected: below 15 % of normal";
     }
     else
     {

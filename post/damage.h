@@ -64,10 +64,10 @@ struct Interaction
     std::string note;        // "shear neglected: below 15 % of normal"
 };
 
-// (u_n^2 + u_s^2) <= CV; CV 1.0 proportional, 0.5 not. The lesser below 15 % of the greater is neglected, and CV with
-// it. Takes stress utilisations >= 0 (1/stress_scale). Differs from [Hobbacher2016]: the 15 % is taken between the
-// utilisations, not between the stress ranges; judgement.
-// Source: [Hobbacher2016] sec. 4.2 and 4.3, from memory.
+// (u_n^2 + u_s^2) <= CV; CV 1.0 proportional, 0.5 not. Shear below 15 % of normal is neglected, and CV with it;
+// normal beside shear never is. Takes stress utilisations >= 0 (1/stress_scale). Differs from [Hobbacher2016]: the 15 %
+// is taken between the utilisations, not between the stress ranges; judgement. Source: [Hobbacher2016] sec. 4.2
+// and 4.3, from memory.
 Sourced<Interaction> squares_interaction(double normal_utilisation, double shear_utilisation, Phase phase);
 
 // u_n^3 + u_s^5 <= 1, the sum of the two damages on single-slope curves with the partial factors inside u.

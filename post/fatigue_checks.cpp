@@ -45,7 +45,7 @@ CheckRow ground_butt_row(const Case& asked, const SiteAnswer& site)
     CheckRow row = weld_row(asked,
                             {site.id, "", "ground butt in a bar, IIW class",
                              fmt::format("structural stress on the ground butt by finite elements; IIW detail 231, FAT "
-                                         "80, shear {:g}, squares with 0.5, Miner sum 0.5",
+                                         "80, shear {:g}, squares with 0.5, Miner sum 0.5 or 0.2",
                                          shear)},
                             structural_stress(site), curves);
     append_note(row.note, "the class asks for full inspection of the weld and a surface ground flush");
@@ -122,6 +122,7 @@ CheckRow shaft_row(const Case& asked, const SiteAnswer& site)
     row.note = notch.note;
     EXPECTS(endurance.value.has_value());  // the case rules keep diameters within the size factor's range
     const double f = share.value.value_or(stretched_share);
+    if (!share.value) row.provenance = weaker(row.provenance, Provenance::judgement);
     if (!share.value)
         append_note(row.note, fmt::format("tensile strength above the chart: {} of it taken at 1000 cycles (judgement)",
                                           stretched_share));

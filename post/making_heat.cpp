@@ -147,11 +147,16 @@ void add_work_words(HeatPlan& plan, double lowest_martensite_start)
     else if (plan.preheat_c <= room_c)
         plan.words.push_back("No preheat is asked for: dry and not colder than 20 °C; still a low-hydrogen process.");
     else
+    {
+        plan.words.emplace_back(
+            "Library steels stand for the middle of their range: a bar at its upper end may ask for 50 °C more (C45: "
+            "321 °C by method B). The certificate decides.");
         plan.words.push_back(
             fmt::format("Heat all parts through to {:.0f} °C and hold it from the first tack to the last pass; between "
                         "passes not above {:.0f} °C, and below the tempering temperature of a quenched and tempered "
                         "bar (judgement).",
                         plan.preheat_c, plan.interpass_c));
+    }
     if (plan.preheat_c > lowest_martensite_start)
         plan.words.push_back(fmt::format(
             "The preheat lies above the temperature at which martensite begins to form ({:.0f} °C): the steel hardens "

@@ -64,17 +64,19 @@ void add_notch_rows(std::vector<CheckRow>& rows, const Case& asked, const SiteAn
     const WeldCurves curves{effective_notch_curve(NotchStress::first_principal, partial_factor()),
                             effective_notch_curve(NotchStress::shear, partial_factor()), InteractionRule::squares};
     const std::string reason = thin_wall(asked, site.id);
-    CheckRow joint = weld_row(asked,
-                              {site.id, "", "effective notch stress, 1 mm",
-                               method + "; FAT 225 first principal, FAT 160 shear, squares with 0.5, Miner sum 0.5"},
-                              principal_stress(site), curves);
+    CheckRow joint =
+        weld_row(asked,
+                 {site.id, "", "effective notch stress, 1 mm",
+                  method + "; FAT 225 first principal, FAT 160 shear, squares with 0.5, Miner sum 0.5 or 0.2"},
+                 principal_stress(site), curves);
     CheckRow mises = equivalent_row(
-        asked, {site.id, "notch-von-mises", "effective notch, 1 mm, von Mises", method + "; FAT 200, Miner sum 0.5"},
-        von_mises_stress(site), Equivalent::von_mises, effective_notch_curve(NotchStress::von_mises, partial_factor()));
-    CheckRow shear = weld_row(
         asked,
-        {site.id, "notch-shear", "effective notch, 1 mm, shear", method + "; FAT 160 shear alone, Miner sum 0.5"},
-        shear_stress(site), curves);
+        {site.id, "notch-von-mises", "effective notch, 1 mm, von Mises", method + "; FAT 200, Miner sum 0.5 or 0.2"},
+        von_mises_stress(site), Equivalent::von_mises, effective_notch_curve(NotchStress::von_mises, partial_factor()));
+    CheckRow shear = weld_row(asked,
+                              {site.id, "notch-shear", "effective notch, 1 mm, shear",
+                               method + "; FAT 160 shear alone, Miner sum 0.5 or 0.2"},
+                              shear_stress(site), curves);
     joint.not_valid_because = mises.not_valid_because = shear.not_valid_because = reason;
     if (reason.empty() && !one_kind_of_stress(asked, principal_stress(site), curves))
         mises.not_valid_because =
@@ -104,7 +106,7 @@ std::vector<CheckRow> small_notch_checks(const Case& asked, const MeridianAnswer
         rows.push_back(weld_row(asked,
                                 {site.id, "notch-small", "effective notch stress, 0.05 mm",
                                  "effective notch stress, reference radius 0.05 mm; FAT 630 first principal, FAT 250 "
-                                 "shear, squares with 0.5, Miner sum 0.5"},
+                                 "shear, squares with 0.5, Miner sum 0.5 or 0.2"},
                                 principal_stress(site), curves));
     }
     return rows;
@@ -124,7 +126,7 @@ bool has_thin_wall(const Case& asked)
 
 std::vector<CheckRow> hot_spot_checks(const Case& asked, const MeridianAnswer& answer)
 {
-    WeldCurves curves{normal_curve(Megapascal{90}, partial_factor(), Provenance::secondary),
+    WeldCurves curves{normal_curve(Megapascal{90}, partial_factor(), Provenance::from_memory),
                       shear_curve(Megapascal{80}, partial_factor(), Provenance::judgement), InteractionRule::squares};
     std::vector<CheckRow> rows;
     for (const HotSpot& spot : answer.hot_spots)
@@ -138,7 +140,7 @@ std::vector<CheckRow> hot_spot_checks(const Case& asked, const MeridianAnswer& a
                 weld_row(asked,
                          {spot.site, fmt::format("hot-spot-{}", how), fmt::format("hot-spot stress, {}", how),
                           fmt::format("surface stress by finite elements at {} of the thickness, extrapolated "
-                                      "to the toe; FAT 90, shear 80, squares with 0.5, Miner sum 0.5",
+                                      "to the toe; FAT 90, shear 80, squares with 0.5, Miner sum 0.5 or 0.2",
                                       points)},
                          {std::abs(stress.torsion_shear.value), std::abs(stress.bending_normal.value), 0,
                           error_pct(stress.torsion_shear), error_pct(stress.bending_normal)},

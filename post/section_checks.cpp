@@ -71,15 +71,6 @@ double share_error_pct(const Measured& share, double part)
     return std::abs(part) > 1e-3 ? 100 * share.error / std::abs(part) : 0;
 }
 
-Limit throat_limit(const Case& asked, Side side)
-{
-    Limit limit = yield_of(asked.sleeve->weld.filler);
-    for (const Limit& other :
-         {heated_yield_of(asked.bar[index(side)]->material), heated_yield_of(asked.sleeve->material)})
-        if (other.stress < limit.stress) limit = other;
-    return limit;
-}
-
 // Mean stress of the throat under all of the load as a line, or under its part by finite elements.
 CheckRow throat_yield_row(const Case& asked, const WeldForce& weld, Side side)
 {

@@ -43,7 +43,13 @@ Limit yield_of(const Material& material)
 
 Limit heated_yield_of(const Material& material)
 {
-    if (material.heated_yield_factor >= 1) return yield_of(material);
+    if (material.heated_yield_factor >= 1)
+    {
+        Limit limit = yield_of(material);
+        limit.whose += fmt::format(", not softened beside a weld (judgement: {})", material.heated_yield_reason);
+        limit.provenance = Provenance::judgement;
+        return limit;
+    }
     return {
         material.heated_yield_factor * material.yield,
         fmt::format("{:.2g} x yield of {} {:.4g} MPa, softened beside a weld (judgement: {})",
@@ -60,6 +66,15 @@ Limit butt_limit(const Case& asked)
         if (beside.stress < weakest.stress) weakest = beside;
     }
     return weakest;
+}
+
+Limit throat_limit(const Case& asked, Side side)
+{
+    Limit limit = yield_of(asked.sleeve->weld.filler);
+    for (const Limit& other :
+         {heated_yield_of(asked.bar[index(side)]->material), heated_yield_of(asked.sleeve->material)})
+        if (other.stress < limit.stress) limit = other;
+    return limit;
 }
 
 EurocodeThroat eurocode_throat(const Case& asked, Side side)

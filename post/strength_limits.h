@@ -22,6 +22,8 @@ Limit yield_of(const Material& material);
 Limit heated_yield_of(const Material& material);  // softened beside a weld, judgement
 Limit butt_limit(const Case& asked);              // weakest of the filler and both heated bars
 
+Limit throat_limit(const Case& asked, Side side);  // weakest of the filler, the heated bar and the heated sleeve
+
 // What EN 1993-1-8 asks of a sleeve weld: the part with the least tensile strength and the correlation factor.
 struct EurocodeThroat
 {

@@ -11,7 +11,8 @@
 
 // Legend of the fits below: h step height or groove depth, r radius, D large and d small (net) diameter;
 // K = C1 + C2 x + C3 x^2 + C4 x^3, x = 2 h/D; each C = c0 + c1 sqrt(h/r) + c2 h/r.
-// The coefficients were read in public transcriptions of the books, not in the books. Minus signs were lost in one
+// The coefficients were read in public transcriptions of the books, not in the books; those of Roark's shoulder in
+// torsion are from memory. Minus signs were lost in one
 // of them and put back; checks: other transcriptions, and C1 + C2 + C3 + C4 near 1 for all h/r (K = 1 at x = 1).
 
 namespace splicewright
@@ -107,6 +108,7 @@ struct Fit
 {
     std::span<const Branch> branches;
     const char* source = "";
+    Provenance provenance = Provenance::secondary;
 };
 
 double polynomial(const Branch& branch, const Shape& shape)
@@ -143,7 +145,7 @@ ConcentrationFactor blank(Loading loading, const char* source, Provenance proven
 
 ConcentrationFactor polynomial_factor(const Fit& fit, const Shape& shape, Loading loading, const TrustBand& band)
 {
-    ConcentrationFactor answer = blank(loading, fit.source, Provenance::secondary);
+    ConcentrationFactor answer = blank(loading, fit.source, fit.provenance);
     answer.band = band;
     const double low = fit.branches.front().low, high = fit.branches.back().high;
     // Ratios of millimetres that were typed as decimals must still meet the ends of the range.
@@ -212,8 +214,9 @@ std::vector<ConcentrationFactor> shoulder_factors(const ShoulderFillet& fillet, 
     if (loading == Loading::torsion)
         return {polynomial_factor({pilkey_shoulder_torsion, "Pilkey 1997, chart 3.12 [Pilkey1997]"}, shape, loading,
                                   band(pilkey_shoulder_torsion_trust)),
-                polynomial_factor({roark_shoulder_torsion, "Roark 7th ed. 2002, table 17.1 [Roark2002]"}, shape,
-                                  loading, band(roark_shoulder_torsion_trust))};
+                polynomial_factor(
+                    {roark_shoulder_torsion, "Roark 7th ed. 2002, table 17.1 [Roark2002]", Provenance::from_memory},
+                    shape, loading, band(roark_shoulder_torsion_trust))};
     if (loading == Loading::bending)
         return {polynomial_factor({pilkey_shoulder_bending, "Pilkey 1997, chart 3.10 [Pilkey1997]"}, shape, loading,
                                   band(pilkey_shoulder_bending_trust)),

@@ -36,7 +36,8 @@ RoundSection sleeve_joint_section(const Case& asked)
 
 RoundSection butt_section(const Case& asked)
 {
-    const Millimetre diameter = (asked.bar[0]->sections.front().diameter + asked.bar[1]->sections.front().diameter) / 2;
+    const Millimetre diameter =
+        std::min(asked.bar[0]->sections.front().diameter, asked.bar[1]->sections.front().diameter);
     Millimetre hole = std::max(asked.bar[0]->bore, asked.bar[1]->bore);
     if (asked.joint->penetration) hole = std::max(hole, diameter - 2 * *asked.joint->penetration);
     return {diameter, hole};

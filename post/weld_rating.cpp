@@ -37,7 +37,7 @@ Sourced<Interaction> joined(InteractionRule rule, double normal, double shear)
 // Utilisation when all counts are multiplied by a factor: the limit of the damage sum falls by it.
 double utilisation(const WeldSpectrum& spectrum, const WeldCurves& curves, double count_factor)
 {
-    const double limit = allowed_sum(curves.rule) / count_factor;
+    const double limit = allowed_sum(curves.rule, spectrum.mean) / count_factor;
     const double normal = 1 / stress_scale_at_limit(spectrum.normal, curves.normal, Amplitude::variable, limit);
     const double shear = 1 / stress_scale_at_limit(spectrum.shear, curves.shear, Amplitude::variable, limit);
     return joined(curves.rule, normal, shear).value.utilisation;
@@ -93,6 +93,7 @@ const char* const stretched_note =
 WeldSpectrum weld_spectrum(const Load& load, const WeldUnitStress& stress)
 {
     WeldSpectrum spectrum;
+    spectrum.mean = mean_stress(load);
     for_each_event(load,
                    [&](double torque_range, double bending, double count)
                    {
@@ -122,15 +123,28 @@ Spectrum equivalent_spectrum(const Load& load, const WeldUnitStress& stress, Equ
     return spectrum;
 }
 
-double allowed_sum(InteractionRule rule)
+double allowed_sum(InteractionRule rule, MeanStress mean)
 {
-    return rule == InteractionRule::squares ? miner_limit(MeanStress::steady).value : 1.0;
+    return rule == InteractionRule::squares ? miner_limit(mean).value : 1.0;
+}
+
+MeanStress mean_stress(const Load& load)
+{
+    constexpr double steady_share = 0.1;
+    double low = INFINITY, high = -INFINITY, largest = 0;
+    for (const TorqueBlock& block : load.blocks)
+    {
+        const double mean = (block.high + block.low).value() / 2;
+        low = std::min(low, mean), high = std::max(high, mean);
+        largest = std::max(largest, (block.high - block.low).value());
+    }
+    return high - low > steady_share * largest ? MeanStress::strongly_fluctuating : MeanStress::steady;
 }
 
 WeldRating weld_rating(const WeldSpectrum& spectrum, const WeldCurves& curves)
 {
     WeldRating rating;
-    const double limit = allowed_sum(curves.rule);
+    const double limit = allowed_sum(curves.rule, spectrum.mean);
     rating.normal = fatigue_utilisation(spectrum.normal, curves.normal, Amplitude::variable, limit);
     rating.shear = fatigue_utilisation(spectrum.shear, curves.shear, Amplitude::variable, limit);
     rating.interaction = joined(curves.rule, rating.normal.utilisation, rating.shear.utilisation);
@@ -160,6 +174,7 @@ CheckRow weld_row(const Case& asked, const RowTitle& title, const WeldUnitStress
                                       damage_words(rating.normal.damage), rating.shear.utilisation,
                                       damage_words(rating.shear.damage)));
     append_note(row.note, rating.interaction.value.note);
+    append_note(row.note, fmt::format("Miner sum {:.1f} allowed", allowed_sum(curves.rule, spectrum.mean)));
     append_note(row.note, fmt::format("joined by {} instead: {:.3f}",
                                       curves.rule == InteractionRule::squares ? "cubes and fifths" : "squares",
                                       rating.by_other_rule));
@@ -171,7 +186,7 @@ CheckRow equivalent_row(const Case& asked, const RowTitle& title, const WeldUnit
                         const SnCurve& curve)
 {
     const Spectrum spectrum = equivalent_spectrum(asked.load, stress, equivalent);
-    const double limit = allowed_sum(InteractionRule::squares);
+    const double limit = allowed_sum(InteractionRule::squares, mean_stress(asked.load));
     const FatigueUtilisation rating = fatigue_utilisation(spectrum, curve, Amplitude::variable, limit);
     const auto at = [&](double factor)
     { return 1 / stress_scale_at_limit(spectrum, curve, Amplitude::variable, limit / factor); };
@@ -184,6 +199,7 @@ CheckRow equivalent_row(const Case& asked, const RowTitle& title, const WeldUnit
     row.source = curve.source;
     row.provenance = weaker(curve.provenance, Provenance::from_memory);
     append_note(row.note, fmt::format("{}, {}", curve.name, row.brief));
+    append_note(row.note, fmt::format("Miner sum {:.1f} allowed", limit));
     if (rating.extrapolated) append_note(row.note, stretched_note);
     return row;
 }

@@ -22,7 +22,11 @@ struct WeldUnitStress
 struct WeldSpectrum
 {
     Spectrum normal, shear;
+    MeanStress mean = MeanStress::steady;
 };
+// Strongly fluctuating when the means of the torque blocks lie farther apart than a tenth of the largest torque range
+// (judgement).
+MeanStress mean_stress(const Load& load);
 WeldSpectrum weld_spectrum(const Load& load, const WeldUnitStress& stress);
 
 // One range per event: normal and shear of the event joined to an equivalent by von Mises, or to the largest
@@ -55,8 +59,9 @@ struct WeldRating
     double life = 0;           // factor on all counts at which the utilisation is 1; infinite without demand
 };
 
-// Miner sum allowed: 0.5 with squares, 1 with cubes and fifths, as each document has it.
-double allowed_sum(InteractionRule rule);
+// Miner sum allowed: 0.5 with squares, 0.2 when the mean fluctuates strongly, 1 with cubes and fifths, as each document
+// has it.
+double allowed_sum(InteractionRule rule, MeanStress mean);
 WeldRating weld_rating(const WeldSpectrum& spectrum, const WeldCurves& curves);
 
 // A fatigue row for a rating; id "fatigue/SITE" or "fatigue/SITE/NAME".

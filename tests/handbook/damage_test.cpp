@@ -106,7 +106,14 @@ TEST(SquaresInteraction, UsesHalfWhenNotProportional)
     EXPECT_EQ(apart.limit, 0.5);
 }
 
-TEST(SquaresInteraction, NeglectsAComponentBelowFifteenPercent)
+TEST(SquaresInteraction, NeverLeavesNormalStressOut)
+{
+    const double joined = std::sqrt((0.01 * 0.01 + 0.9 * 0.9) / 0.5);
+    EXPECT_TRUE(close(squares_interaction(0.01, 0.9, Phase::non_proportional).value.utilisation, joined, round_off(1)));
+    EXPECT_EQ(squares_interaction(0, 0.9, Phase::non_proportional).value.utilisation, 0.9);
+}
+
+TEST(SquaresInteraction, NeglectsShearBelowFifteenPercentOfNormal)
 {
     EXPECT_EQ(squares_interaction(0.9, 0.13, Phase::non_proportional).value.utilisation, 0.9);
     EXPECT_NE(squares_interaction(0.9, 0.13, Phase::non_proportional).value.note.find("shear neglected"),
