@@ -81,8 +81,10 @@ double peak_intensity(const Load& load, const TipUnit& unit, const Growth& growt
 
 CrackPlan land_plan(const Case& asked, const MeridianAnswer& answer, const TipUnit& unit)
 {
-    const RoundSection ring = butt_section(asked);
-    const double first = ring.bore.value() / 2, outer = ring.outer_diameter.value() / 2;
+    // As the mesh has it: the land ends at the mean of both radii less the penetration.
+    const double outer =
+        (asked.bar[0]->sections.front().diameter + asked.bar[1]->sections.front().diameter).value() / 4;
+    const double first = outer - asked.joint->penetration->value();
     const Growth growth{[=](double a) { return penny_torsion(a, outer) / penny_torsion(first, outer); },
                         [=](double a) { return penny_bending(a, outer) / penny_bending(first, outer); }};
     const SectionLoad peak{std::abs(butt_torque_share(asked, answer)) * asked.load.peak_torque,

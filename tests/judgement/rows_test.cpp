@@ -78,7 +78,7 @@ TEST(NominalRows, ShareTheTorqueBetweenButtAndSleeve)
     const double share = report.sound.answer.share.torsion.value;
     EXPECT_GT(share, 0.05);
     EXPECT_LT(share, 0.95);
-    const double in_ring = (1 - share) * torque * d_mean / 2 / polar(d_mean, d_mean - 2 * depth);
+    const double in_ring = (1 - share) * torque * d_right / 2 / polar(d_right, d_right - 2 * depth);  // the smaller bar
     EXPECT_NEAR(row(report, "fatigue/land-edge/throat-iiw").demand, shear_use(in_ring, 80, 0.5), round_off);
     EXPECT_NEAR(row(report, "fatigue/land-edge/throat-ec3").demand, shear_use(in_ring, 80, 1), round_off);
     // What the sleeve carries past the joint went in through its weld.
