@@ -116,8 +116,10 @@ Sourced<NotchSensitivity> notch_sensitivity(Megapascal tensile, Millimetre radiu
     const double S = tensile.value();
     EXPECTS(S > 0 && radius.value() > 0);
     NotchSensitivity answer;
-    if (S < 340 || S > 1700)
-        answer.absent_because = fmt::format("tensile strength is {:.0f} MPa, the fit covers 340 to 1700 MPa", S);
+    const double greatest = load == NotchLoad::bending ? 1700 : 1500;
+    if (S < 340 || S > greatest)
+        answer.absent_because =
+            fmt::format("tensile strength is {:.0f} MPa, the fit covers 340 to {:.0f} MPa", S, greatest);
     else
     {
         const double root_a = load == NotchLoad::bending ? 1.24 - 2.25e-3 * S + 1.60e-6 * S * S - 4.11e-10 * S * S * S
