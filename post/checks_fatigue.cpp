@@ -45,11 +45,11 @@ EquivalentStress shaft_stress(double diameter, const ShaftLoad& load)
 // Stress goes with the cube of the diameter: the diameter for a safety from the safety at 1 in.
 double diameter_for(double safety_asked, double safety_at_one) { return std::cbrt(safety_asked / safety_at_one); }
 
-// Ma 600, Mm 500, Ta 400, Tm 300 lbf in, Kf 2.2, Kfs 1.8, Se 30, Sut 100, Sy 80 kpsi, n = 2.
+// Ma 600, Mm 500, Ta 400, Tm 300 lbf in, Kf 2.2, Kfs 1.8, Se 30, S_ut 100, Sy 80 kpsi, n = 2.
 CheckGroup shaft_diameters()
 {
     const EquivalentStress stress = shaft_stress(1, {2.2 * 600, 2.2 * 500, 1.8 * 400, 1.8 * 300});
-    const Megapascal Se{30000}, Sut{100000}, Sy{80000};
+    const Megapascal Se{30000}, S_ut{100000}, Sy{80000};
     const auto printed = [](std::string name, std::string claim, double expected, double computed)
     {
         return row(std::move(name), std::move(claim), expected, "in", decimals_printed(3), shigley_problem,
@@ -58,18 +58,18 @@ CheckGroup shaft_diameters()
     return closed_form_group(
         "shigley.7-1.problem",
         {printed("shigley.7-1.problem.goodman", "diameter of a shaft under bending and torque, safety 2, Goodman",
-                 1.073, diameter_for(2, goodman_safety(stress, Se, Sut).value)),
+                 1.073, diameter_for(2, goodman_safety(stress, Se, S_ut).value)),
          printed("shigley.7-1.problem.soderberg", "the same with the line through the yield (Soderberg)", 1.090,
                  diameter_for(2, goodman_safety(stress, Se, Sy).value)),
          printed("shigley.7-1.problem.gerber", "the same by Gerber", 1.016,
-                 diameter_for(2, gerber_safety(stress, Se, Sut).value))});
+                 diameter_for(2, gerber_safety(stress, Se, S_ut).value))});
 }
 
-// d 1.1 in, Ma 1260, Tm 1100 lbf in, Kf 1.58, Kfs 1.37, Se 29.3, Sut 105, Sy 82 kpsi.
+// d 1.1 in, Ma 1260, Tm 1100 lbf in, Kf 1.58, Kfs 1.37, Se 29.3, S_ut 105, Sy 82 kpsi.
 CheckGroup shaft_safety()
 {
     const EquivalentStress stress = shaft_stress(1.1, {1.58 * 1260, 0, 0, 1.37 * 1100});
-    const Megapascal Se{29300}, Sut{105000}, Sy{82000};
+    const Megapascal Se{29300}, S_ut{105000}, Sy{82000};
     const auto printed =
         [](std::string name, std::string claim, double expected, CheckTolerance allowed, double computed)
     {
@@ -79,12 +79,12 @@ CheckGroup shaft_safety()
     return closed_form_group(
         "shigley.7-1.example",
         {printed("shigley.7-1.example.goodman", "safety of a shoulder in reversed bending and steady torque, Goodman",
-                 1.63, decimals_printed(2), goodman_safety(stress, Se, Sut).value),
+                 1.63, decimals_printed(2), goodman_safety(stress, Se, S_ut).value),
          printed("shigley.7-1.example.soderberg", "the same by Soderberg", 1.56, decimals_printed(2),
                  goodman_safety(stress, Se, Sy).value),
          printed("shigley.7-1.example.gerber", "the same by Gerber", 1.87,
                  idealisation(-0.8, 0.8, 1.87, "the example rounds its two terms on the way, 0.8 % covers it"),
-                 gerber_safety(stress, Se, Sut).value)});
+                 gerber_safety(stress, Se, S_ut).value)});
 }
 
 // Amplitude 150, mean 100, endurance 250, tensile 600, yield 400, true fracture strength 945 MPa.
