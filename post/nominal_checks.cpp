@@ -161,31 +161,32 @@ void add_butt(std::vector<CheckRow>& rows, const Case& asked, const MeridianAnsw
         stress, curves, "a plate's category: asks for a weld ground flush on both sides and fully inspected"));
 }
 
-void add_parent(std::vector<CheckRow>& rows, const Case& asked, const std::string& site, const WeldUnitStress& stress,
-                const std::string& basis)
-{
-    WeldCurves iiw = iiw_curves(160, 100);
-    iiw.normal.slope = 5, iiw.normal.slope_beyond_variable = 9;
-    iiw.normal.provenance = iiw.shear.provenance = Provenance::from_memory;
-    rows.push_back(nominal_row(
-        asked,
-        {site, "parent-iiw", "parent metal, IIW class",
-         fmt::format("{}; IIW detail 111, FAT 160, slope 5, shear 100, squares with 0.5, Miner sum 0.5 or 0.2", basis)},
-        stress, iiw, "a cap for metal away from welds; the notch of a shoulder is not in it"));
-    WeldCurves eurocode = eurocode_curves(160, 100);
-    eurocode.normal.provenance = eurocode.shear.provenance = Provenance::from_memory;
-    rows.push_back(nominal_row(
-        asked,
-        {site, "parent-ec3", "parent metal, EN 1993-1-9",
-         fmt::format("{}; EN 1993-1-9 table 8.1, category 160, shear 100, cubes and fifths, Miner sum 1", basis)},
-        stress, eurocode, "a cap for metal away from welds; the notch of a shoulder is not in it"));
-}
-
 WeldUnitStress fe_unit_stress(const SiteAnswer& site)
 {
     const auto error_pct = [](const Measured& value) { return value.value > 0 ? 100 * value.error / value.value : 0; };
     return {site.torsion.shear.value, site.bending.principal.value, 0, error_pct(site.torsion.shear),
             error_pct(site.bending.principal)};
+}
+
+void add_parent(std::vector<CheckRow>& rows, const Case& asked, const SiteAnswer& site)
+{
+    const auto add =
+        [&](const std::string& name, const std::string& check, const std::string& method, WeldCurves curves)
+    {
+        curves.normal.provenance = curves.shear.provenance = Provenance::from_memory;
+        CheckRow row = nominal_row(
+            asked, {site.id, name, check, fmt::format("structural stress by finite elements; {}", method)},
+            fe_unit_stress(site), curves, "a cap for metal away from welds; the notch of a shoulder is not in it");
+        if (site.id.starts_with("bar."))
+            row.not_valid_because = "for information: a plain bar away from welds is judged by machine-design practice";
+        rows.push_back(row);
+    };
+    WeldCurves iiw = iiw_curves(160, 100);
+    iiw.normal.slope = 5, iiw.normal.slope_beyond_variable = 9;
+    add("parent-iiw", "parent metal, IIW class",
+        "IIW detail 111, FAT 160, slope 5, shear 100, squares with 0.5, Miner sum 0.5 or 0.2", iiw);
+    add("parent-ec3", "parent metal, EN 1993-1-9",
+        "EN 1993-1-9 table 8.1, category 160, shear 100, cubes and fifths, Miner sum 1", eurocode_curves(160, 100));
 }
 
 }  // namespace
@@ -199,15 +200,7 @@ std::vector<CheckRow> nominal_checks(const Case& asked, const MeridianAnswer& an
         if (site.id.starts_with("bar-toe.")) add_bar_toe(rows, asked, site.id);
         else if (site.id.starts_with("sleeve-toe.") && weld) add_sleeve_toe(rows, asked, *weld, site.id);
         else if (site.id.starts_with("root.") && weld) add_root(rows, asked, *weld, site.id);
-        else if (site.id == "sleeve-mid" || site.id.starts_with("bar."))
-        {
-            const std::size_t first = rows.size();
-            add_parent(rows, asked, site.id, fe_unit_stress(site), "structural stress by finite elements");
-            if (site.id.starts_with("bar."))
-                for (std::size_t i = first; i < rows.size(); ++i)
-                    rows[i].not_valid_because =
-                        "for information: a plain bar away from welds is judged by machine-design practice";
-        }
+        else if (site.id == "sleeve-mid" || site.id.starts_with("bar.")) add_parent(rows, asked, site);
     }
     if (asked.joint && answer.scenario.butt_fused) add_butt(rows, asked, answer);
     return rows;

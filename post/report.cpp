@@ -43,10 +43,7 @@ std::optional<AgainstPlainBar> against_plain_bar(const Judgement& sound)
 {
     const auto pick = [&](CheckKind kind, bool of_splice) -> std::optional<CheckRow>
     {
-        std::vector<CheckRow> rows = rows_where(sound.checks, kind, of_splice);
-        // The bars by machine-design practice alone: the classes of parent metal would make them look weaker.
-        if (!of_splice)
-            std::erase_if(rows, [](const CheckRow& row) { return row.id.find("/parent-") != std::string::npos; });
+        const std::vector<CheckRow> rows = rows_where(sound.checks, kind, of_splice);
         const CheckRow* worst = governing(rows);
         return worst && worst->utilisation > 0 ? std::optional<CheckRow>(*worst) : std::nullopt;
     };

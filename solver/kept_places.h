@@ -8,8 +8,8 @@
 namespace splicewright
 {
 
-// Of where a held slit begins, mm, the notch radius: nearer the stress has no limit, so it is no number of the shaft
-// but one of the mesh.
+// Distance from where a held slit begins, mm: nearer the stress has no limit, so it is no number of the shaft but one
+// of the mesh. Judgement: the reference notch radius.
 constexpr double clear_of_held_slit = 1;
 
 // Places of one chain without those at the outer ends of a butt zone: outermost z that counts, mm from the joint,

@@ -11,20 +11,6 @@ namespace splicewright
 namespace
 {
 
-// "value (reason)" of a recorded default; empty when none is recorded.
-std::string default_of(const Case& asked, const std::string& field)
-{
-    for (const DefaultUsed& used : asked.defaults)
-        if (used.field == field) return used.value + " (" + used.reason + ")";
-    return {};
-}
-
-bool has_caution(const Case& asked, const std::string& part)
-{
-    return std::any_of(asked.cautions.begin(), asked.cautions.end(),
-                       [&](const std::string& caution) { return caution.find(part) != std::string::npos; });
-}
-
 const std::string plain_shaft =
     "[left]\nmaterial = \"C45 +N\"\n[[left.section]]\nlength = \"200 mm\"\ndiameter = \"28 mm\"\n"
     "[load]\npeak_torque = \"500 N*m\"\n";

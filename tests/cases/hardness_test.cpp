@@ -20,19 +20,6 @@ std::string with_steel(const std::string& lines)
     return splice_with("\"C45 +QT\"", "\"my steel\"") + "[[material]]\nname = \"my steel\"\n" + lines;
 }
 
-std::string default_of(const Case& asked, const std::string& field)
-{
-    for (const DefaultUsed& used : asked.defaults)
-        if (used.field == field) return used.value + " (" + used.reason + ")";
-    return {};
-}
-
-bool has_caution(const Case& asked, const std::string& part)
-{
-    return std::any_of(asked.cautions.begin(), asked.cautions.end(),
-                       [&](const std::string& caution) { return caution.find(part) != std::string::npos; });
-}
-
 // Source: [ISO18265] table A.1 and [ASTM-A370], the printed rows.
 TEST(Hardness, IsConvertedAsTheTablesPrint)
 {

@@ -23,12 +23,6 @@ bool has_default(const Case& asked, const std::string& field, const std::string&
                        { return used.field == field && used.value.find(part) != std::string::npos; });
 }
 
-bool has_caution(const Case& asked, const std::string& part)
-{
-    return std::any_of(asked.cautions.begin(), asked.cautions.end(),
-                       [&](const std::string& caution) { return caution.find(part) != std::string::npos; });
-}
-
 TEST(Making, IsReadInItsUnits)
 {
     const Case asked = accepted(

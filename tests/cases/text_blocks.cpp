@@ -3,6 +3,7 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <fstream>
 #include <iterator>
 #include <stdexcept>
@@ -116,6 +117,19 @@ Case accepted(const std::string& text)
     std::string all = "not accepted:";
     for (const std::string& line : messages(text)) all += "\n  " + line;
     throw std::runtime_error(all);
+}
+
+std::string default_of(const Case& asked, const std::string& field)
+{
+    for (const DefaultUsed& used : asked.defaults)
+        if (used.field == field) return used.value + " (" + used.reason + ")";
+    return {};
+}
+
+bool has_caution(const Case& asked, const std::string& part)
+{
+    return std::any_of(asked.cautions.begin(), asked.cautions.end(),
+                       [&](const std::string& caution) { return caution.find(part) != std::string::npos; });
 }
 
 }  // namespace splicewright

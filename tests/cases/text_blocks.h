@@ -30,6 +30,12 @@ Problem problem_of(const std::string& text, const std::string& field);
 void expect_only_problem(const std::string& text, const std::string& field, const std::string& rule_part,
                          const std::string& fix_part);
 
+// "value (reason)" of a recorded default; empty when none is recorded.
+std::string default_of(const Case& asked, const std::string& field);
+
+// Whether one of the cautions holds these words.
+bool has_caution(const Case& asked, const std::string& part);
+
 // Fails when the text is not a case; the messages are in the failure.
 Case accepted(const std::string& text);
 

@@ -29,19 +29,6 @@ std::string driven_with(const std::string& line, const std::string& replacement)
     return with(driven, line, replacement);
 }
 
-std::string default_of(const Case& asked, const std::string& field)
-{
-    for (const DefaultUsed& used : asked.defaults)
-        if (used.field == field) return used.value + " (" + used.reason + ")";
-    return {};
-}
-
-bool has_caution(const Case& asked, const std::string& part)
-{
-    return std::any_of(asked.cautions.begin(), asked.cautions.end(),
-                       [&](const std::string& caution) { return caution.find(part) != std::string::npos; });
-}
-
 TEST(Vehicle, GivesThePeakTorqueFromItsSmallerSide)
 {
     const Case asked = accepted(driven);
