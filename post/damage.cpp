@@ -94,7 +94,7 @@ Sourced<double> safe_life_partial_factor()
 Sourced<Interaction> squares_interaction(double normal_utilisation, double shear_utilisation, Phase phase)
 {
     EXPECTS(normal_utilisation >= 0 && shear_utilisation >= 0);
-    // Source: [Hobbacher2016] sec. 4.3, from memory: shear below 15 % of normal may be left out. Read elsewhere the
+    // Source: [Hobbacher2016] sec. 4.2, from memory: shear below 15 % of normal may be left out. Read elsewhere the
     // other way round as well; normal stress beside shear is never left out here, which is the safe reading.
     constexpr double negligible_share = 0.15;
 
@@ -112,7 +112,7 @@ Sourced<Interaction> squares_interaction(double normal_utilisation, double shear
         interaction.note = phase == Phase::proportional ? "proportional: CV = 1.0" : "not proportional: CV = 0.5";
     }
     interaction.utilisation = std::sqrt(interaction.sum / interaction.limit);
-    return {interaction, "(u_n^2 + u_s^2) <= CV: IIW-2259-15 (Hobbacher 2016), sec. 4.3 [Hobbacher2016]",
+    return {interaction, "(u_n^2 + u_s^2) <= CV: IIW-2259-15 (Hobbacher 2016), sec. 4.2 [Hobbacher2016]",
             Provenance::from_memory};
 }
 

@@ -21,6 +21,7 @@ const char* const information = "for information: this part would carry all of t
 struct PartOfLoad
 {
     double torque = 1, bending = 1, axial = 1;
+    bool operator==(const PartOfLoad&) const = default;
 };
 
 SectionLoad part_of(const Case& asked, const PartOfLoad& part)
@@ -50,9 +51,10 @@ CheckRow plastic_row(const Case& asked, const std::string& site, const RoundSect
         section_row(site, name, name == "alone" ? "alone: whole section flows" : "whole section flows", limit);
     row.utilisation = use.value;
     row.demand = use.value * row.capacity;
-    row.method = name == "alone" ? "nominal section under all of the load: lower bound of its plastic limit load"
-                                 : "nominal section under its part of the load by finite elements: lower bound of its "
-                                   "plastic limit load";
+    row.method = part == PartOfLoad{}
+                     ? "nominal section under all of the load: lower bound of its plastic limit load"
+                     : "nominal section under its part of the load by finite elements: lower bound of its "
+                       "plastic limit load";
     row.source = fmt::format("{}; limit: {}", use.source, limit.whose);
     row.provenance = weaker(use.provenance, limit.provenance);
     row.note = fmt::format(
