@@ -122,7 +122,7 @@ void draw_butt_surface(Path& path, const Half& half, double surface)
 {
     const std::string name = fmt::format("butt-surface.{}", name_of(half.side));
     const double rise = half.bar_radius - surface, length = half.blend_half;
-    if (2 * std::abs(rise) > equal_diameters.value() / 2 && length > 0)
+    if (length > 0 && rise != 0)
     {
         const double radius = (length * length + rise * rise) / (2 * std::abs(rise));
         path.arc_to(length, half.bar_radius - std::copysign(radius, rise), length, half.bar_radius, name,

@@ -13,6 +13,8 @@ namespace splicewright
 namespace
 {
 
+constexpr double least_part_per_arc = 2;  // a shallow arc has at least half as many elements as a quarter turn
+
 double length_of(double z, double r) { return std::sqrt(z * z + r * r); }
 double distance_between(OutlinePoint a, OutlinePoint b) { return length_of(a.z - b.z, a.r - b.r); }
 
@@ -42,7 +44,9 @@ SizeField::SizeField(const Outline& outline, const MeshSize& size) : spots_(size
         const OutlinePoint end = outline.points[static_cast<std::size_t>(curve.end)];
         const auto finer = size.finer.find(curve.name);
         const double factor = finer == size.finer.end() ? 1.0 : finer->second;
-        const double edge = std::numbers::pi / 2 * curve.notch_radius / (size.elements_per_quarter_turn * factor);
+        const double length = distance_between(start, end);
+        const double reach = std::min(std::numbers::pi / 2 * curve.notch_radius, least_part_per_arc * length);
+        const double edge = reach / (size.elements_per_quarter_turn * factor);
         arcs_.push_back({*curve.centre, start, end, distance_between(*curve.centre, start), edge});
         if (!leaves_plain_surface(curve.name)) continue;
         for (const OutlinePoint& place : {start, end}) spots_.push_back({place, edge * size.tangent_factor});
