@@ -11,11 +11,13 @@ Report check_splice(const Case& asked, const Accuracy& accuracy)
     Report report;
     report.asked = asked;
     report.sound = judged(asked, sound_splice(), accuracy);
-    for (const Scenario& lost : lost_welds(asked))
-        report.what_if.push_back(judged(asked, lost, for_information(accuracy)));
+    for (const WhatIf& changed : what_ifs(asked))
+        report.what_if.push_back(judged(changed.asked, changed.scenario, for_information(accuracy)));
+    report.what_if_notes = what_if_notes(asked);
 
     report.handbook = handbook_rows(asked, report.sound.answer);
     report.against_plain_bar = against_plain_bar(report.sound);
+    for (const Side side : both_sides) report.over_bar[index(side)] = over_bar(asked, report.sound, side);
     report.making = shop_sheet(asked);
     report.running_true = running_true(asked);
     report.cautions = cautions(report);

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <utility>
 
+#include "cases/shape_limits.h"
 #include "post/notch_checks.h"
 #include "post/site_loads.h"
 
@@ -52,7 +53,7 @@ bool toes_are_reference(const Case& asked)
     return !asked.sleeve || asked.sleeve->weld.toe_radius == reference_notch_radius;
 }
 
-bool is_sound(const Scenario& scenario)
+bool all_welds_hold(const Scenario& scenario)
 {
     return scenario.butt_fused && scenario.sleeve_weld_fused[0] && scenario.sleeve_weld_fused[1];
 }
@@ -67,21 +68,50 @@ MeridianAnswer with_notches(const Case& asked, const Scenario& scenario, Millime
     return meridian_answer(asked, notched, accuracy);
 }
 
+// A butt that is fused to half the depth that was asked, all else as it was. Nothing where that leaves no room for the
+// notch at the land's edge.
+std::optional<WhatIf> half_penetration(const Case& asked)
+{
+    const double wall =
+        std::min(asked.bar[0]->sections.front().diameter.value(), asked.bar[1]->sections.front().diameter.value()) / 2 -
+        asked.bar[0]->bore.value() / 2;
+    const double half = (asked.joint->penetration ? asked.joint->penetration->value() : wall) / 2;
+    if (half < least_penetration.value()) return std::nullopt;
+    WhatIf changed{asked, {}};
+    changed.scenario.name = "half penetration";
+    changed.asked.joint->penetration = Millimetre(half);
+    return changed;
+}
+
 }  // namespace
 
 Scenario sound_splice() { return {}; }
 
-std::vector<Scenario> lost_welds(const Case& asked)
+std::vector<WhatIf> what_ifs(const Case& asked)
+{
+    if (!asked.joint) return {};
+    std::vector<WhatIf> list;
+    if (asked.sleeve)
+    {
+        Scenario hidden, left, right;
+        hidden.name = "hidden weld lost";
+        hidden.butt_fused = false;
+        left.name = "left sleeve weld lost";
+        left.sleeve_weld_fused[0] = false;
+        right.name = "right sleeve weld lost";
+        right.sleeve_weld_fused[1] = false;
+        for (const Scenario& lost : {hidden, left, right}) list.push_back({asked, lost});
+    }
+    if (const auto shallow = half_penetration(asked)) list.push_back(*shallow);
+    return list;
+}
+
+std::vector<std::string> what_if_notes(const Case& asked)
 {
     if (!asked.sleeve) return {};
-    Scenario hidden, left, right;
-    hidden.name = "hidden weld lost";
-    hidden.butt_fused = false;
-    left.name = "left sleeve weld lost";
-    left.sleeve_weld_fused[0] = false;
-    right.name = "right sleeve weld lost";
-    right.sleeve_weld_fused[1] = false;
-    return {hidden, left, right};
+    return {
+        "Toes as sharp as allowed: counted already, every fatigue method takes the toe as the torch leaves it; a "
+        "stated toe_radius only shapes the stress that is shown."};
 }
 
 Accuracy for_information(const Accuracy& accuracy) { return {3 * accuracy.target_pct, accuracy.most_nodes}; }
@@ -94,10 +124,10 @@ Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& ac
     result.notes = settled.notes;
     std::optional<MeridianAnswer> notched, small;
     if (!toes_are_reference(asked)) notched = with_notches(settled.asked, scenario, reference_notch_radius, accuracy);
-    if (is_sound(scenario) && has_thin_wall(asked))
+    if (scenario.name == sound_splice().name && has_thin_wall(asked))
         small = with_notches(settled.asked, scenario, small_notch_radius, for_information(accuracy));
     result.checks = checks_of(asked, {result.answer, notched ? *notched : result.answer, small ? &*small : nullptr});
-    if (is_sound(scenario) && asked.joint && cycles(asked.load))
+    if (all_welds_hold(scenario) && asked.joint && cycles(asked.load))
     {
         const CrackChecks cracks =
             crack_checks(asked, result.answer, stress_intensities(settled.asked, scenario, for_information(accuracy)));

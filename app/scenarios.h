@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include <string>
 #include <vector>
 
 #include "cases/case.h"
@@ -13,16 +14,25 @@ namespace splicewright
 
 Scenario sound_splice();
 
-// What is asked of every splice with a sleeve: the hidden weld lost, and each sleeve weld lost. Empty without one.
-std::vector<Scenario> lost_welds(const Case& asked);
+// A scenario of the case, or of the case as it would be.
+struct WhatIf
+{
+    Case asked;
+    Scenario scenario;
+};
+
+// With a sleeve "hidden weld lost", "left sleeve weld lost", "right sleeve weld lost"; with a joint "half penetration",
+// a butt fused to half the depth asked. Empty for a plain shaft.
+std::vector<WhatIf> what_ifs(const Case& asked);
+std::vector<std::string> what_if_notes(const Case& asked);  // what needs no scenario of its own, and why
 
 // What a scenario outside the verdict is solved to: three times the error asked for.
 Accuracy for_information(const Accuracy& accuracy);
 
 // Meshes, solves and judges one scenario.
 // An open slit whose gap the peak load would close is taken as snug instead, and a note says so.
-// The sound splice is judged by crack growth too and, where a wall is thin, by notches of 0.05 mm, both to three times
-// the error asked for.
+// Where all welds hold, crack growth is judged too; of the sound splice also notches of 0.05 mm where a wall is thin;
+// both to three times the error asked for.
 // Toes that the case makes other than the reference radius of the notch method are solved a second time with it.
 Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& accuracy);
 

@@ -189,6 +189,7 @@ struct Load
     Newton axial;                      // tension positive
     RadianPerSecond speed;             // 0 when not stated
     double revolutions = 0;            // revolutions under running torque in the life asked for
+    Millimetre tyre_radius;            // turns revolutions into kilometres, nothing else
     std::vector<TorqueBlock> blocks;   // the stated ones first
     std::optional<Vehicle> vehicle;
     std::optional<TorqueHistory> history;

@@ -19,6 +19,7 @@ constexpr double greatest_torque = 1e9;  // N*mm
 constexpr double greatest_axial = 1e7;   // N
 constexpr double greatest_angle = 50.0 * radian_per_degree;
 constexpr double greatest_speed = 50e3 * std::numbers::pi / 30.0;  // rad/s
+constexpr double smallest_tyre = 50, largest_tyre = 1500;          // mm, radius
 constexpr std::size_t most_blocks = 1000;
 constexpr double greatest_block_count = 1e12, greatest_revolutions = 1e13;
 
@@ -118,6 +119,9 @@ std::vector<Problem> load_problems(const Case& asked, const Places& places, cons
         report.add("load.speed", "must be from 0 to 50000 rpm", "speed = \"1300 rpm\"");
     if (load.revolutions < 1.0 || load.revolutions > greatest_revolutions)
         report.add("load.revolutions", "must be from 1 to 1e13", "revolutions = 1e8");
+    const double tyre = load.tyre_radius.value();
+    if (!load.vehicle && (tyre < smallest_tyre || tyre > largest_tyre))
+        report.add("load.tyre_radius", "must be from 50 mm to 1.5 m", "tyre_radius = \"290 mm\"");
     const bool no_load =
         load.peak_torque.value() == 0.0 && load.peak_bending.value() == 0.0 && load.axial.value() == 0.0;
     if (no_load) report.add("load", "has no torque, no bending and no axial force", "give peak_torque = \"900 N*m\"");

@@ -14,8 +14,8 @@ namespace splicewright
 namespace
 {
 
-constexpr double least_penetration = 2.5, least_land = 2.0;  // mm, room for the notch at the land's edge
-constexpr double greatest_difference = 0.25;                 // of the smaller diameter
+constexpr double least_land = 2.0;            // mm, room for the notch at the land's edge
+constexpr double greatest_difference = 0.25;  // of the smaller diameter
 constexpr double least_blend = 0.5;
 constexpr double greatest_blend_share = 0.8;  // of the smaller diameter
 constexpr double least_half_lap = 2.0;
@@ -35,18 +35,19 @@ double butt_half_length(const Case& asked) { return std::max(asked.joint->blend.
 void check_penetration(RuleReport& report, const Case& asked)
 {
     if (!asked.joint->penetration) return;
+    const double least_depth = least_penetration.value();
     const double penetration = asked.joint->penetration->value();
     const double radius = (diameter_of(asked, Side::left) + diameter_of(asked, Side::right)) / 4;
     const double greatest = radius - bar_of(asked, Side::left).bore.value() / 2 - least_land;
-    if (penetration >= least_penetration && penetration <= greatest + same_length.value()) return;
-    if (greatest < least_penetration)
+    if (penetration >= least_depth && penetration <= greatest + same_length.value()) return;
+    if (greatest < least_depth)
         report.add("joint.penetration",
                    fmt::format("cannot be a depth here: between {} and the land of at least {} nothing is left of a "
                                "wall of {}",
-                               mm(least_penetration), mm(least_land), mm(greatest + least_land)),
+                               mm(least_depth), mm(least_land), mm(greatest + least_land)),
                    "penetration = \"full\", when that can be proven");
     else
-        report.keep_between("joint.penetration", penetration, least_penetration, greatest,
+        report.keep_between("joint.penetration", penetration, least_depth, greatest,
                             "the unfused land must keep a width of 2 mm; \"full\" leaves none");
 }
 

@@ -13,7 +13,8 @@ namespace
 {
 
 constexpr double default_revolutions = 1e8;
-constexpr double most_repeats = 1e9;  // against slips, common practice, no source
+constexpr double default_tyre_radius = 300;  // mm, judgement
+constexpr double most_repeats = 1e9;         // against slips, common practice, no source
 
 TorqueBlock block_at(const CaseTable& table)
 {
@@ -127,6 +128,18 @@ double peak_torque_of(const CaseTable& table, const Load& load)
     return 0;
 }
 
+Millimetre tyre_radius_at(const CaseTable& table, const Load& load)
+{
+    const auto stated = table.length("tyre_radius");
+    if (stated && load.vehicle)
+        table.report("tyre_radius", "must not stand beside the tyre_radius of load.vehicle",
+                     "keep the one of load.vehicle");
+    if (stated) return *stated;
+    if (load.vehicle) return load.vehicle->tyre_radius;
+    table.note_default("tyre_radius", "0.30 m", "for kilometres only (judgement)");
+    return Millimetre(default_tyre_radius);
+}
+
 }  // namespace
 
 Load load_at(const CaseTable& table)
@@ -153,6 +166,7 @@ Load load_at(const CaseTable& table)
     if (!revolutions)
         table.note_default("revolutions", "1e8", "about 190 000 km on a tyre of 0.30 m radius (judgement)");
     load.revolutions = revolutions.value_or(default_revolutions);
+    load.tyre_radius = tyre_radius_at(table, load);
 
     table.report_unknown_keys();
     return load;

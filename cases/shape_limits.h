@@ -17,6 +17,9 @@ constexpr Millimetre same_length{1e-6};
 constexpr Millimetre reference_notch_radius{1.0};
 constexpr Millimetre small_notch_radius{0.05};  // of the same method for walls below 5 mm
 
+// Depth of a fused ring that leaves room for the notch at the land's edge.
+constexpr Millimetre least_penetration{2.5};
+
 // Half of the length beside the joint that is drawn as the butt weld's surface when the blend is shorter.
 constexpr Millimetre least_butt_zone{2.0};
 

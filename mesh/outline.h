@@ -75,7 +75,7 @@ enum class RootShape
 // What is taken as sound, and how sharp the notches are.
 struct Scenario
 {
-    std::string name = "sound";  // "sound", "hidden weld lost", "left sleeve weld lost", "right sleeve weld lost"
+    std::string name = "sound";  // of what is checked, see app/scenarios.h
     bool butt_fused = true;
     bool sleeve_weld_fused[2] = {true, true};  // [left, right]
     std::optional<Millimetre> toe_radius;      // absent: as the case states

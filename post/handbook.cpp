@@ -239,6 +239,18 @@ void add_twist(std::vector<HandbookRow>& rows, const Case& asked, const Meridian
 
 }  // namespace
 
+double twist_with_diameter_of(const Case& asked, Side side)
+{
+    Case original = asked;
+    for (const Side other : both_sides)
+    {
+        Bar& bar = *original.bar[index(other)];
+        bar.sections.front().diameter = asked.bar[index(side)]->sections.front().diameter;
+        bar.material = asked.bar[index(side)]->material;
+    }
+    return twist_by_sections(original, false);
+}
+
 std::vector<HandbookRow> handbook_rows(const Case& asked, const MeridianAnswer& answer)
 {
     std::vector<HandbookRow> rows;

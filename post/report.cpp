@@ -4,7 +4,9 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
+#include "post/service.h"
 #include "post/site_loads.h"
 #include "post/strength_checks.h"
 
@@ -59,6 +61,31 @@ std::optional<AgainstPlainBar> against_plain_bar(const Judgement& sound)
     if (bar_fatigue) result.fatigue_bar = 1 / bar_fatigue->utilisation;
     if (splice_fatigue) result.fatigue_site = splice_fatigue->site;
     if (bar_fatigue) result.bar_fatigue_site = bar_fatigue->site;
+    return result;
+}
+
+std::optional<OverBar> over_bar(const Case& asked, const Judgement& sound, Side side)
+{
+    if (!asked.joint) return std::nullopt;
+    std::vector<CheckRow> splice, bar;
+    for (const CheckRow& row : sound.checks)
+        if (!is_plain_metal(row.site)) splice.push_back(row);
+        else if (side_of(row.site) == side) bar.push_back(row);
+    const auto used = [](const std::vector<CheckRow>& rows, CheckKind kind)
+    {
+        const CheckRow* worst = governing(rows, kind);
+        return worst != nullptr ? worst->utilisation : 0;
+    };
+    if (used(splice, CheckKind::strength) <= 0 || used(bar, CheckKind::strength) <= 0) return std::nullopt;
+    OverBar result;
+    result.diameter = asked.bar[index(side)]->sections.front().diameter;
+    result.strength = used(bar, CheckKind::strength) / used(splice, CheckKind::strength);
+    if (used(splice, CheckKind::fatigue) > 0 && used(bar, CheckKind::fatigue) > 0)
+        result.fatigue = used(bar, CheckKind::fatigue) / used(splice, CheckKind::fatigue);
+    const auto splice_life = least_life(splice), bar_life = least_life(bar);
+    if (splice_life && bar_life && std::isfinite(splice_life->least) && std::isfinite(bar_life->least))
+        result.life = splice_life->least / bar_life->least;
+    result.twist = sound.answer.twist.value / twist_with_diameter_of(asked, side);
     return result;
 }
 

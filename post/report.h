@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -37,15 +38,27 @@ struct AgainstPlainBar
     std::string splice_site, bar_site, fatigue_site, bar_fatigue_site;  // weakest of each
 };
 
+// The splice over one of its bars, as if the whole shaft could be had with that bar's first diameter.
+struct OverBar
+{
+    Millimetre diameter;
+    double strength = 0;            // peak load that is carried, splice over this bar with its shoulders and grooves
+    std::optional<double> fatigue;  // stress over the life asked for, the same way
+    std::optional<double> life;     // splice over bar; absent where the bar lasts for ever
+    double twist = 0;               // at the same torque, splice over a shaft with this diameter at the joint
+};
+
 // Everything that is told about a case: same case, same report, but for the seconds in the evidence.
 struct Report
 {
     Case asked;
     Judgement sound;
-    std::vector<Judgement> what_if;  // "hidden weld lost", "left sleeve weld lost", "right sleeve weld lost"
+    std::vector<Judgement> what_if;
+    std::vector<std::string> what_if_notes;  // what needs no scenario of its own
     std::vector<HandbookRow> handbook;
     std::optional<AgainstPlainBar> against_plain_bar;
-    std::optional<ShopSheet> making;  // with a joint
+    std::array<std::optional<OverBar>, 2> over_bar;  // [left, right]
+    std::optional<ShopSheet> making;                 // with a joint
     RunningTrue running_true;
     std::vector<std::string> cautions;
     [[nodiscard]] bool passes() const { return sound.passes(); }
@@ -55,6 +68,7 @@ struct Report
 std::vector<CheckRow> checks_of(const Case& asked, const SolvedScenario& solved);
 
 std::optional<AgainstPlainBar> against_plain_bar(const Judgement& sound);
+std::optional<OverBar> over_bar(const Case& asked, const Judgement& sound, Side side);
 
 // Cautions that every report carries, and those of this case; reads all of the report but its cautions.
 std::vector<std::string> cautions(const Report& report);

@@ -8,6 +8,7 @@
 #include "cases/bar_shape.h"
 #include "cases/problem.h"
 #include "post/making_json.h"
+#include "post/service.h"
 #include "post/site_loads.h"
 #include "post/version.h"
 #include "post/weld_line.h"
@@ -207,13 +208,38 @@ Json evidence(const Evidence& e)
             {"seconds", {{"mesh", e.mesh_seconds}, {"solve", e.solve_seconds}, {"recover", e.recover_seconds}}}};
 }
 
-Json what_if(const std::vector<Judgement>& scenarios)
+Json service(const Case& asked, const std::vector<CheckRow>& rows)
+{
+    const Service service = service_of(asked, rows);
+    Json json = Json::object();
+    if (asked.load.peak_torque.value() > 0 && service.torque_carried > 0)
+    {
+        json["torque_carried_kNm"] = finite(service.torque_carried / per_kilonewton_metre);
+        json["weakest_in_strength"] = service.strength_site;
+    }
+    if (!service.life) return json;
+    json["weakest_in_life"] = service.life->site;
+    if (std::isfinite(service.life->longest)) json["life_by_other_methods"] = service.life->longest;
+    if (!std::isfinite(service.life->least)) return json;
+    const double life = service.life->least;
+    json["life"] = life;
+    if (const auto starts = starts_asked(asked.load))
+    {
+        json["count"] = finite(life * starts->count);
+        json["count_of"] = starts->what;
+    }
+    if (const auto kilometres = kilometres_asked(asked.load)) json["kilometres"] = finite(life * *kilometres);
+    return json;
+}
+
+Json what_if(const Report& report)
 {
     Json list = Json::array();
-    for (const Judgement& scenario : scenarios)
+    for (const Judgement& scenario : report.what_if)
     {
         Json json{{"scenario", scenario.answer.scenario.name}};
         json.update(verdict(scenario));
+        json["service"] = service(report.asked, scenario.checks);
         json["notes"] = scenario.notes;
         json["absent_sites"] = scenario.answer.absent_sites;
         json["checks"] = checks(scenario.checks);
@@ -237,6 +263,23 @@ Json against(const AgainstPlainBar& compared)
         json["fatigue_ratio"] = finite(*compared.fatigue_splice / *compared.fatigue_bar);
         json["weakest_in_fatigue"] = compared.fatigue_site;
         json["weakest_bar_in_fatigue"] = compared.bar_fatigue_site;
+    }
+    return json;
+}
+
+Json over_bars(const Report& report)
+{
+    Json json = Json::object();
+    for (const Side side : both_sides)
+    {
+        if (!report.over_bar[index(side)]) continue;
+        const OverBar& over = *report.over_bar[index(side)];
+        Json& to = json[name_of(side)];
+        to["diameter_mm"] = finite(over.diameter.value());
+        to["strength_ratio"] = finite(over.strength);
+        if (over.fatigue) to["fatigue_ratio"] = finite(*over.fatigue);
+        if (over.life) to["life_ratio"] = finite(*over.life);
+        to["twist_ratio"] = finite(over.twist);
     }
     return json;
 }
@@ -320,8 +363,11 @@ std::string result_json(const Report& report)
     json["checks"] = checks(report.sound.checks);
     json["sections"] = sections(asked, answer);
     json["crack_growth"] = crack_growth(report.sound.crack_growth);
-    json["what_if"] = what_if(report.what_if);
+    json["service"] = service(report.asked, report.sound.checks);
+    json["what_if"] = what_if(report);
+    json["what_if_notes"] = report.what_if_notes;
     json["against_plain_bar"] = report.against_plain_bar ? against(*report.against_plain_bar) : Json(nullptr);
+    json["over_bar"] = over_bars(report);
     json["handbook"] = handbook(report.handbook);
     json["making"] = report.making ? making_json(*report.making) : Json(nullptr);
     json["running_true"] = running_json(report.running_true);

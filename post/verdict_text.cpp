@@ -10,6 +10,8 @@
 #include "cases/cautions.h"
 #include "cases/units.h"
 #include "post/making_text.h"
+#include "post/number_words.h"
+#include "post/service.h"
 #include "post/site_loads.h"
 #include "post/version.h"
 #include "post/wrapped_text.h"
@@ -42,14 +44,6 @@ std::string headline(const Report& report, Emphasis emphasis)
                         kind_name(row->kind));
     if (!report.sound.answer.evidence.reached) text += "; the asked accuracy was not reached";
     return text + "\n";
-}
-
-// 2000000 as "2 000 000".
-std::string counted(double count)
-{
-    std::string digits = fmt::format("{:.0f}", count);
-    for (std::size_t i = 3; i < digits.size(); i += 4) digits.insert(digits.size() - i, " ");
-    return digits;
 }
 
 std::string in_newton_metre(NewtonMillimetre moment)
@@ -198,10 +192,31 @@ std::string check_lines(const std::vector<CheckRow>& rows, Emphasis emphasis, Ro
     return text + reliance_lines(rows);
 }
 
-std::string what_if_lines(const std::vector<Judgement>& scenarios, Emphasis emphasis)
+// What the scenario carries and how long it lasts.
+std::string service_text(const Case& asked, const std::vector<CheckRow>& rows)
+{
+    const Service service = service_of(asked, rows);
+    std::string text;
+    if (asked.load.peak_torque.value() > 0 && service.torque_carried > 0)
+        text += fmt::format("carries {} N·m", in_newton_metre(NewtonMillimetre(service.torque_carried)));
+    if (service.life) text += fmt::format("{}life {}", text.empty() ? "" : "; ", life_text(asked.load, *service.life));
+    return text;
+}
+
+std::string splice_line(const Report& report)
+{
+    if (!report.asked.joint) return "";
+    const Service service = service_of(report.asked, report.sound.checks);
+    std::string text = service_text(report.asked, report.sound.checks);
+    if (text.empty()) return text;
+    if (service.life) text += fmt::format(" ({})", other_methods_text(*service.life));
+    return wrapped(fmt::format("The splice {}", text), 2) + "\n\n";
+}
+
+std::string what_if_lines(const Report& report, Emphasis emphasis)
 {
     std::string text;
-    for (const Judgement& scenario : scenarios)
+    for (const Judgement& scenario : report.what_if)
     {
         const CheckRow* strength = governing(scenario.checks, CheckKind::strength);
         const CheckRow* fatigue = governing(scenario.checks, CheckKind::fatigue);
@@ -209,10 +224,29 @@ std::string what_if_lines(const std::vector<Judgement>& scenarios, Emphasis emph
             fmt::format("{:<23} {}", scenario.answer.scenario.name, pass_word(scenario.passes(), emphasis));
         if (strength) line += fmt::format(": strength {:.0f} % ({})", 100 * strength->utilisation, strength->site);
         if (fatigue) line += fmt::format(", fatigue {:.0f} % ({})", 100 * fatigue->utilisation, fatigue->site);
-        text += fmt::format("{}\n", line);
+        text += fmt::format("{}\n  {}\n", line, wrapped(service_text(report.asked, scenario.checks), 4));
         for (const std::string& note : scenario.notes) text += fmt::format("  {}\n", wrapped(note, 4));
     }
+    for (const std::string& note : report.what_if_notes) text += fmt::format("{}\n", wrapped(note, 2));
     return text.empty() ? text : fmt::format("What if (for information, not part of the verdict)\n{}", text);
+}
+
+std::string over_bar_line(const Report& report)
+{
+    std::string text;
+    for (const Side side : both_sides)
+    {
+        if (!report.over_bar[index(side)]) continue;
+        const OverBar& over = *report.over_bar[index(side)];
+        text += fmt::format("{} a bar of {:.4g} mm: {:.0f} % of strength", text.empty() ? "Over" : "; over",
+                            over.diameter.value(), 100 * over.strength);
+        if (over.fatigue) text += fmt::format(", {:.0f} % of fatigue stress", 100 * *over.fatigue);
+        if (over.life)
+            text +=
+                *over.life < 1e-4 ? ", less than 0.01 % of life" : fmt::format(", {:.2g} % of life", 100 * *over.life);
+        text += fmt::format(", {:.0f} % of twist", 100 * over.twist);
+    }
+    return text.empty() ? text : wrapped(text, 2) + "\n";
 }
 
 std::string against_lines(const Report& report)
@@ -224,7 +258,7 @@ std::string against_lines(const Report& report)
     if (a.fatigue_splice && a.fatigue_bar)
         text += fmt::format(", {:.0f} % of their fatigue stress ({} against {})",
                             100 * *a.fatigue_splice / *a.fatigue_bar, a.fatigue_site, a.bar_fatigue_site);
-    return wrapped(text, 2) + "\n";
+    return wrapped(text, 2) + "\n" + over_bar_line(report);
 }
 
 std::string stiffness_line(const Report& report)
@@ -298,7 +332,8 @@ std::string verdict_text(const Report& report, Emphasis emphasis, RowsShown show
     std::string text = fmt::format("{}\n{}{}\n{}\n{}\n", report.asked.title, headline(report, emphasis),
                                    steel_line(report.asked, emphasis), load_lines(report.asked),
                                    check_lines(report.sound.checks, emphasis, shown));
-    const std::string what_if = what_if_lines(report.what_if, emphasis);
+    text += splice_line(report);
+    const std::string what_if = what_if_lines(report, emphasis);
     if (!what_if.empty()) text += what_if + "\n";
     text += against_lines(report) + stiffness_line(report) + running_lines(report.asked, report.running_true) +
             handbook_line(report.handbook) + evidence_line(report.sound.answer.evidence);

@@ -37,6 +37,7 @@ TEST(Vehicle, GivesThePeakTorqueFromItsSmallerSide)
     EXPECT_NEAR(asked.load.vehicle->grip_side.value(), grip_side, 1e-9 * grip_side);
     EXPECT_EQ(asked.load.vehicle->governs, TorqueLimit::grip);
     EXPECT_EQ(asked.load.peak_torque, asked.load.vehicle->grip_side);
+    EXPECT_EQ(asked.load.tyre_radius, Millimetre(300));
     EXPECT_EQ(asked.load.running_torque, asked.load.peak_torque);
     EXPECT_EQ(default_of(asked, "load.peak_torque"), "953.206 N*m (from load.vehicle, the grip of the tyre governs)");
     EXPECT_TRUE(has_caution(asked, "A shock can exceed both"));

@@ -106,7 +106,7 @@ TEST(ResultSchema, HasTheVersionOfTheResult)
 TEST(ResultSchema, ExplainsEveryKeyAndTheUnitOfEveryNumber)
 {
     const std::regex unit(
-        R"(\b(MPa|mm|deg|percent|seconds|rpm|HV|grams|dimensionless|share of|unit of this row)\b|N\*m)");
+        R"(\b(MPa|mm|km|deg|percent|seconds|rpm|HV|grams|dimensionless|share of|unit of this row)\b|N\*m)");
     for_each_value(schema_text(), Json::json_pointer(),
                    [&](const Json& value, const Json::json_pointer& place)
                    {
