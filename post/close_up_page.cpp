@@ -87,6 +87,11 @@ void add_column(Sheet& sheet, const PictureContent& content, const SiteMark& sit
     y = box.bottom - 60;
     add_unfused_key(sheet, content, {column, y});
     if (!content.unfused.empty()) y -= 36;
+    if (has_round_notch(content))
+    {
+        add_notch_key(sheet, {column, y});
+        y -= 36;
+    }
     add_line(sheet, {{column, y}, {column + 50, y}}, {0.8, {0.45, 0.40, 0.38}, {}});
     sheet.text.push_back({"edges of the elements", {column + 62, y}, 20});
 }

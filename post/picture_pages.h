@@ -123,6 +123,9 @@ void add_locator(Sheet& sheet, const PictureContent& content, const Window& wind
 // A line over the part that shows two faces which are not joined.
 void add_unfused(Sheet& sheet, const std::vector<SheetPoint>& points);
 // What that line means; nothing where all faces are joined.
+// The rounds at the ends of unfused faces, which the notch stress method puts there: no holes of the part.
+bool has_round_notch(const PictureContent& content);
+void add_notch_key(Sheet& sheet, const SheetPoint& left);
 void add_unfused_key(Sheet& sheet, const PictureContent& content, const SheetPoint& left);
 // Chains of segments that share end points, on the sheet.
 std::vector<std::vector<SheetPoint>> chains(const std::vector<Segment>& segments, const View& view);

@@ -233,6 +233,21 @@ void add_unfused_key(Sheet& sheet, const PictureContent& content, const SheetPoi
     sheet.text.push_back({"faces not joined", left + SheetPoint(62, 0), 20});
 }
 
+bool has_round_notch(const PictureContent& content)
+{
+    const auto& sites = content.request.sites;
+    return std::any_of(sites.begin(), sites.end(),
+                       [](const SiteMark& site) { return site.id.starts_with("root.") || site.id == "land-edge"; });
+}
+
+void add_notch_key(Sheet& sheet, const SheetPoint& left)
+{
+    const SheetPoint centre = left + SheetPoint(25, 0);
+    add_disc(sheet, centre, 9, ink);
+    add_disc(sheet, centre, 7.5, paper);
+    sheet.text.push_back({"notch of the method, no hole", left + SheetPoint(62, 0), 20});
+}
+
 std::string place_text(double z, double r)
 {
     return fmt::format("z = {} mm, r = {} mm", short_number(z, 1), short_number(r, 1));

@@ -177,7 +177,8 @@ void add_strip(Sheet& sheet, const PictureContent& content, const View& view)
              ink,
              Align::right});
     add_scale_bar(sheet, view.mm_per_unit, {x, 48}, 260);
-    add_unfused_key(sheet, content, {1325, 54});
+    add_unfused_key(sheet, content, {1188, 54});
+    if (has_round_notch(content)) add_notch_key(sheet, {1188, 24});
 }
 
 // What the picture does not show, in words.
