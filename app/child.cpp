@@ -2,6 +2,7 @@
 #include "app/child.h"
 
 #include <fcntl.h>
+#include <poll.h>
 #include <sys/resource.h>
 #include <sys/wait.h>
 #include <unistd.h>
@@ -46,6 +47,12 @@ Child child_for(const std::function<std::string()>& work, double seconds_allowed
     ::setrlimit(RLIMIT_CPU, &computing);
     write_all(ends[1], work());
     ::_exit(0);
+}
+
+bool has_finished(const Child& child)
+{
+    pollfd end{child.said, POLLIN, 0};
+    return ::poll(&end, 1, 0) > 0;
 }
 
 std::string last_words(const Child& child)

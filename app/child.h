@@ -19,6 +19,9 @@ struct Child
 // Starts `work` in a child process, which may compute for that long.
 Child child_for(const std::function<std::string()>& work, double seconds_allowed);
 
+// Whether the child is at its end: it speaks, or it is dead.
+bool has_finished(const Child& child);
+
 // What the child said, when it has ended; empty when it died before that.
 std::string last_words(const Child& child);
 

@@ -4,11 +4,13 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <chrono>
 #include <cmath>
 #include <ctime>
 #include <deque>
 #include <nlohmann/json.hpp>
 #include <numbers>
+#include <thread>
 
 #include "app/child.h"
 #include "app/scenarios.h"
@@ -24,7 +26,8 @@ namespace
 using Json = nlohmann::json;
 
 constexpr double pi = std::numbers::pi;
-constexpr double finer = 20;  // of the reference's accuracy over the tested one
+constexpr std::size_t most_waiting = 32;  // children that are done and whose turn has not come
+constexpr double finer = 20;              // of the reference's accuracy over the tested one
 
 // Fine enough that few numbers are left out; coarser where round-off is too large on that mesh.
 MeridianAnswer reference(const Case& asked, const std::vector<double>& accuracies_pct)
@@ -220,13 +223,20 @@ std::vector<BarStudy> bar_studies(const BarPlan& plan, const std::function<void(
     std::deque<std::pair<std::string, Child>> running;
     for (int started = 0; started < n_cases || !running.empty();)
     {
-        if (started < n_cases && static_cast<int>(running.size()) < plan.n_processes)
+        const auto busy =
+            std::count_if(running.begin(), running.end(), [](const auto& each) { return !has_finished(each.second); });
+        if (started < n_cases && busy < plan.n_processes && running.size() < most_waiting)
         {
             const std::vector<double> accuracies = accuracies_of(plan, started);
             const std::uint64_t seed = plan.first_seed + static_cast<std::uint64_t>(started++);
             const std::string name = fmt::format("case {}", seed);
             const auto work = [&] { return as_json(barred_case(name, random_case_text(seed), accuracies)).dump(); };
             running.emplace_back(name, child_for(work, plan.seconds_allowed));
+            continue;
+        }
+        if (started < n_cases && running.size() < most_waiting && !has_finished(running.front().second))
+        {
+            std::this_thread::sleep_for(std::chrono::milliseconds(20));
             continue;
         }
         const auto [name, child] = running.front();
