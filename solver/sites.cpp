@@ -10,7 +10,9 @@ namespace splicewright
 namespace
 {
 
-constexpr int angles_over_half_turn = 12;
+// A whole turn, since the shear of bending adds to that of torque on one half of it only. Between two angles the square
+// of a stress falls short of its peak by at most 1 - cos 3 deg of its swing.
+constexpr int angles_over_turn = 120;
 constexpr double undisturbed_diameters = 0.6;  // Saint-Venant: what a notch disturbs has died out by then
 
 std::vector<MeshEdge> edges_on(const Mesh& mesh, const std::string& curve, const std::string& region_prefix)
@@ -92,11 +94,11 @@ double largest_principal(const PointStress& stress)
 SitePeak site_peak(const SiteStress& site, const CombinedLoad& load)
 {
     SitePeak peak;
-    const int n_angles = load.bending == 0 ? 0 : angles_over_half_turn;
+    const int n_angles = load.bending == 0 ? 1 : angles_over_turn;
     for (Eigen::Index i = 0; i < site.z.size(); ++i)
-        for (int k = 0; k <= n_angles; ++k)
+        for (int k = 0; k < n_angles; ++k)
         {
-            const double theta = n_angles == 0 ? 0 : std::numbers::pi * k / n_angles;
+            const double theta = 2 * std::numbers::pi * k / n_angles;
             const PointStress stress = point_stress(site, i, load, theta);
             const double equivalent = von_mises(stress);
             if (equivalent > peak.von_mises)

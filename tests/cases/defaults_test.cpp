@@ -28,7 +28,8 @@ TEST(Defaults, OfAPlainShaftAreAllRecorded)
     EXPECT_NE(default_of(asked, "load.speed"), "");
     EXPECT_EQ(default_of(asked, "load.revolutions"), "1e8 (about 190 000 km on a tyre of 0.30 m radius (judgement))");
     EXPECT_DOUBLE_EQ(asked.load.revolutions, 1e8);
-    EXPECT_EQ(asked.defaults.size(), 7U);
+    EXPECT_NE(default_of(asked, "left.surface"), "");
+    EXPECT_EQ(asked.defaults.size(), 8U);
 }
 
 TEST(Defaults, OfTheTyreDistanceAreAsTheReasonSays)
