@@ -119,7 +119,7 @@ TEST(Cautions, ThinThroatAndThinWall)
 TEST(Cautions, SteelThatShouldNotBeWelded)
 {
     EXPECT_TRUE(has_caution(accepted(splice_with("\"C45 +QT\"", "\"300M\"")), "The left bar is 300M"));
-    EXPECT_FALSE(has_caution(accepted(with(plain_shaft, "C45 +N", "300M")), "300M"));
+    EXPECT_FALSE(has_caution(accepted(with(plain_shaft, "C45 +N", "300M")), "should not be welded"));
 }
 
 TEST(Cautions, LooseSleeve)
