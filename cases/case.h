@@ -87,6 +87,7 @@ struct Material
     BarSurface surface = BarSurface::hot_rolled;  // of a bar that is not turned
     std::optional<double> toughness;              // MPa sqrt(mm)
     std::string toughness_reason;
+    Provenance toughness_provenance = Provenance::from_memory;
     std::string source;
     Provenance provenance = Provenance::from_memory;
 };

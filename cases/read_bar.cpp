@@ -41,10 +41,12 @@ BarSurface default_surface(const CaseTable& table, const Bar& bar)
     const bool is_turned = bar.sections.size() > 1 || !bar.grooves.empty();
     const BarSurface taken = is_turned ? BarSurface::machined : bar.material.surface;
     const std::string condition = bar.material.condition.substr(0, bar.material.condition.find(','));
-    table.note_default("surface", name_of(taken),
-                       is_turned ? "a bar with steps or grooves is turned (judgement)"
-                                 : fmt::format("one plain section, {}: as it comes from the mill (judgement)",
-                                               condition.empty() ? "condition not known" : condition));
+    table.note_default(
+        "surface", name_of(taken),
+        is_turned
+            ? "a bar with steps or grooves is turned (judgement)"
+            : fmt::format("one plain section, {}: as it comes from the mill (judgement)",
+                          condition.empty() || condition.starts_with("as stated") ? "condition not known" : condition));
     return taken;
 }
 

@@ -186,6 +186,7 @@ void read_toughness(const CaseTable& table, Material& material)
     material.toughness = table.quantity("toughness", Dimension::toughness);
     if (!material.toughness) return;
     material.toughness_reason = "stated in the case";
+    material.toughness_provenance = Provenance::stated;
     if (*material.toughness < least_toughness || *material.toughness > greatest_toughness)
         table.report("toughness", "must be between 10 and 500 MPa*m^0.5", "toughness = \"62 MPa*m^0.5\"");
 }

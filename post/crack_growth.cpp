@@ -64,7 +64,7 @@ Sourced<ParisLaw> welded_steel_in_air()
 
 Sourced<double> toughness_of(const Material& metal, double size_mm)
 {
-    if (metal.toughness && metal.provenance == Provenance::stated)
+    if (metal.toughness && metal.toughness_provenance == Provenance::stated)
         return {*metal.toughness, fmt::format("toughness of {} stated in the case", metal.name), Provenance::stated};
     constexpr double judged_charpy_J = 27, reference_mm = 25, floor_mpa_sqrt_m = 20;
     const double at_reference = metal.toughness.value_or(toughness_of_charpy(judged_charpy_J));

@@ -15,9 +15,13 @@ namespace
 
 constexpr double toe_exponent = 0.3;            // of the thickness. Source: [Hobbacher2016] 3.5.2, from memory
 constexpr double eurocode_butt_exponent = 0.2;  // Source: [Eurocode3Fatigue2005] table 8.3, from memory
-const char* const no_reduction =
-    "full range counts at any mean stress; a round bar in torsion has no "
-    "misalignment factor, the class covers that of bending";
+std::string no_reduction(const Case& asked)
+{
+    if (asked.rating.relief != StressRelief::none || asked.rating.misalignment_factor > 1) return {};
+    return "as welded: full range counts at any mean stress; a round bar in torsion has no misalignment factor, the "
+           "class "
+           "covers that of bending";
+}
 
 double partial_factor() { return safe_life_partial_factor().value; }
 
@@ -75,10 +79,10 @@ void add_bar_toe(std::vector<CheckRow>& rows, const Case& asked, const std::stri
     WeldCurves iiw = iiw_curves(cover_end_class(cover, plate), 80);
     const double size = size_at(asked, site);
     iiw.normal.fatigue_class = thickness_factor(Millimetre{size}, toe_exponent) * iiw.normal.fatigue_class;
-    const std::string detail = fmt::format(
-        "sleeve of {:.3g} mm over a wall of {:.3g} mm (half the diameter of a solid bar: judgement), size {:.3g} mm; "
-        "{}",
-        cover, plate, size, no_reduction);
+    std::string detail = fmt::format(
+        "sleeve of {:.3g} mm over a wall of {:.3g} mm (half the diameter of a solid bar: judgement), size {:.3g} mm",
+        cover, plate, size);
+    append_note(detail, no_reduction(asked));
     rows.push_back(
         nominal_row(asked,
                     {site, "nominal-iiw", "cover's end, IIW class",
@@ -114,7 +118,7 @@ void add_sleeve_toe(std::vector<CheckRow>& rows, const Case& asked, const WeldFo
         asked,
         {site, "nominal-iiw", "fillet's toe, IIW class",
          fmt::format("{}; IIW detail 611, FAT 63, shear 80, squares with 0.5, Miner sum 0.5 or 0.2", sleeve_stress)},
-        sleeve_end_unit_stress(asked, weld, side_of(site)), curves, no_reduction));
+        sleeve_end_unit_stress(asked, weld, side_of(site)), curves, no_reduction(asked)));
 }
 
 void add_root(std::vector<CheckRow>& rows, const Case& asked, const WeldForce& weld, const std::string& site)

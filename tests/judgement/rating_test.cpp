@@ -170,7 +170,7 @@ TEST(Toughness, FallsWithTheSizeOverTheReference)
     EXPECT_NEAR(toughness_of({}, 40).value, (42.3538 * 0.889140 + 20) * root_thousand, in_digits);
     EXPECT_EQ(toughness_of({}, 40).provenance, Provenance::judgement);
     Material stated;
-    stated.provenance = Provenance::stated;
+    stated.toughness_provenance = Provenance::stated;
     stated.toughness = 3000;
     EXPECT_EQ(toughness_of(stated, 40).value, 3000);
     EXPECT_EQ(toughness_of(stated, 40).provenance, Provenance::stated);
