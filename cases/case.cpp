@@ -27,6 +27,18 @@ const char* name_of(Provenance provenance)
     return "";
 }
 
+const char* name_of(BarSurface surface)
+{
+    switch (surface)
+    {
+        case BarSurface::ground: return "ground";
+        case BarSurface::machined: return "machined";
+        case BarSurface::hot_rolled: return "hot-rolled";
+        case BarSurface::forged: return "as-forged";
+    }
+    return "";
+}
+
 const char* name_of(SlitState state)
 {
     switch (state)

@@ -8,6 +8,7 @@
 
 #include "cases/making.h"
 #include "cases/quantity.h"
+#include "cases/rating.h"
 
 namespace splicewright
 {
@@ -43,6 +44,31 @@ struct Composition
     double C = 0, Si = 0, Mn = 0, Cr = 0, Mo = 0, Ni = 0, V = 0, Cu = 0;
 };
 
+// What a strength of the library is worth.
+enum class StrengthKind
+{
+    minimum,            // lowest value that the document allows
+    estimated_minimum,  // a handbook's estimate of it
+    typical,            // what such a steel mostly has
+};
+
+// Of a bar as it lies in the shaft; the surface factor of plain metal goes by it.
+enum class BarSurface
+{
+    ground,
+    machined,  // or cold-drawn
+    hot_rolled,
+    forged,
+};
+const char* name_of(BarSurface surface);  // "ground", "machined", "hot-rolled", "as-forged"
+
+// Diameters for which a strength holds, over `above` up to `up_to`.
+struct SizeBand
+{
+    Millimetre above, up_to;
+    Megapascal yield, tensile;
+};
+
 struct Material
 {
     std::string name;       // "C45 +QT"
@@ -56,6 +82,12 @@ struct Material
     double heated_yield_factor = 1;  // yield beside a weld over yield of the bar, judgement
     std::string heated_yield_reason;
     Composition composition;
+    StrengthKind strength_kind = StrengthKind::minimum;
+    std::vector<SizeBand> sizes;                  // by diameter, the first one with the strength above; empty: any size
+    BarSurface surface = BarSurface::hot_rolled;  // of a bar that is not turned
+    std::optional<double> toughness;              // MPa sqrt(mm)
+    std::string toughness_reason;
+    Provenance toughness_provenance = Provenance::from_memory;
     std::string source;
     Provenance provenance = Provenance::from_memory;
 };
@@ -81,6 +113,7 @@ struct Bar
     std::vector<Section> sections;  // from the joint outward, at least one
     Millimetre bore;                // diameter, 0 when solid
     std::vector<Groove> grooves;    // by increasing distance
+    BarSurface surface = BarSurface::machined;
 };
 
 struct Joint
@@ -220,6 +253,7 @@ struct Case
     std::optional<Sleeve> sleeve;  // only with a joint
     std::optional<Making> making;  // exactly with a joint
     Load load;
+    Rating rating;
     std::vector<DefaultUsed> defaults;
     std::vector<Tolerance> tolerances;
     std::vector<std::string> cautions;  // what the reader noticed that is allowed but deserves a thought

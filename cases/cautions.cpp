@@ -70,6 +70,28 @@ void add_weld_steel_caution(std::vector<std::string>& cautions, const Material& 
                             part, material.name));
 }
 
+// Parts whose strength the library holds no guarantee for, by what it is worth.
+void add_strength_cautions(std::vector<std::string>& cautions, const Case& asked)
+{
+    for (const StrengthKind kind : {StrengthKind::typical, StrengthKind::estimated_minimum})
+    {
+        std::vector<std::string> parts;
+        const auto look = [&](const Material& material, const std::string& part)
+        {
+            if (material.strength_kind == kind) parts.push_back(fmt::format("the {} ({})", part, material.name));
+        };
+        for (const Side side : both_sides)
+            if (const auto& bar = asked.bar[index(side)]) look(bar->material, fmt::format("{} bar", name_of(side)));
+        if (asked.sleeve) look(asked.sleeve->material, "sleeve");
+        if (parts.empty()) continue;
+        cautions.push_back(
+            fmt::format("The strength of {} is {}: ask for the certificate and give what it says as [[material]].",
+                        fmt::join(parts, " and "),
+                        kind == StrengthKind::typical ? "typical and no minimum, a bar may well have less"
+                                                      : "a handbook's estimate of the minimum and no guarantee"));
+    }
+}
+
 // Of what the shop is to make against what is checked.
 void add_making_cautions(std::vector<std::string>& cautions, const Case& asked)
 {
@@ -131,6 +153,7 @@ std::vector<std::string> cautions_of(const Case& asked)
             add_weld_steel_caution(cautions, asked.bar[index(side)]->material,
                                    fmt::format("The {} bar", name_of(side)));
     if (asked.sleeve) add_weld_steel_caution(cautions, asked.sleeve->material, "The sleeve");
+    add_strength_cautions(cautions, asked);
     if (asked.sleeve) add_sleeve_cautions(cautions, asked);
     if (asked.joint) add_making_cautions(cautions, asked);
     if (asked.joint && asked.bar[0]->bore.value() > 0.0)

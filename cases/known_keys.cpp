@@ -20,11 +20,11 @@ struct TableKeys
 std::vector<std::string> listed_keys()
 {
     const TableKeys tables[] = {
-        {"", {"title", "left", "right", "joint", "sleeve", "making", "load", "material", "compare"}},
-        {"left", {"material", "bore", "section", "groove"}},
+        {"", {"title", "left", "right", "joint", "sleeve", "making", "load", "judgement", "material", "compare"}},
+        {"left", {"material", "bore", "surface", "section", "groove"}},
         {"left.section", {"length", "diameter", "fillet"}},
         {"left.groove", {"at", "depth", "radius"}},
-        {"right", {"material", "bore", "section", "groove"}},
+        {"right", {"material", "bore", "surface", "section", "groove"}},
         {"right.section", {"length", "diameter", "fillet"}},
         {"right.groove", {"at", "depth", "radius"}},
         {"joint", {"penetration", "half_lap", "blend", "filler", "offset", "tilt"}},
@@ -41,10 +41,11 @@ std::vector<std::string> listed_keys()
         {"load.vehicle",
          {"engine_torque", "gear_ratio", "final_drive", "converter_ratio", "efficiency", "driven_wheels", "shaft_share",
           "shock_factor", "axle_mass", "load_transfer", "grip", "tyre_radius"}},
+        {"judgement", {"survival", "partial_factor", "r_ratio_enhancement", "misalignment_factor"}},
         {"load.block", {"name", "torque", "count"}},
         {"material",
          {"name", "yield", "tensile", "elastic_modulus", "poisson_ratio", "density", "heated_yield_factor", "chemistry",
-          "hardness", "heat_state", "source"}},
+          "hardness", "heat_state", "toughness", "source"}},
         {"material.chemistry", {"C", "Si", "Mn", "Cr", "Mo", "Ni", "V", "Cu"}},
     };
     std::vector<std::string> keys;

@@ -1,9 +1,11 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "cases/materials.h"
 
+#include <fmt/format.h>
 #include <toml++/toml.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "cases/plain_text.h"
 #include "cases/units.h"
@@ -54,6 +56,47 @@ Provenance provenance_named(const std::string& name)
     return Provenance::from_memory;
 }
 
+StrengthKind strength_kind_named(const std::string& name)
+{
+    if (name == "estimated minimum") return StrengthKind::estimated_minimum;
+    if (name == "typical") return StrengthKind::typical;
+    EXPECTS(name == "minimum");
+    return StrengthKind::minimum;
+}
+
+BarSurface surface_named(const std::string& name)
+{
+    if (name == "cold-drawn") return BarSurface::machined;  // of one surface factor with machined
+    EXPECTS(name == "hot-rolled");
+    return BarSurface::hot_rolled;
+}
+
+// sizes = ["16 mm", "40 mm"] for the strength of the entry, larger_sizes for those above.
+std::vector<SizeBand> sizes_at(const toml::table& table, const Material& material)
+{
+    std::vector<SizeBand> bands;
+    const auto millimetres = [](const std::string& text)
+    {
+        const Result<Measurement> read = measurement(text, Dimension::length);
+        EXPECTS(read.has_value());
+        return Millimetre(read.value().value);
+    };
+    const std::vector<std::string> own = texts_at(table, "sizes");
+    if (own.empty()) return bands;
+    EXPECTS(own.size() == 2);
+    bands.push_back({millimetres(own[0]), millimetres(own[1]), material.yield, material.tensile});
+    if (const auto* list = table["larger_sizes"].as_array())
+        for (const auto& entry : *list)
+        {
+            EXPECTS(entry.is_table());
+            const toml::table& larger = *entry.as_table();
+            bands.push_back({bands.back().up_to, millimetres(text_at(larger, "up_to")),
+                             Megapascal(quantity_at(larger, "yield", Dimension::stress)),
+                             Megapascal(quantity_at(larger, "tensile", Dimension::stress))});
+        }
+    return bands;
+}
+
 LibraryMaterial library_entry(const toml::table& table)
 {
     LibraryMaterial entry;
@@ -69,6 +112,15 @@ LibraryMaterial library_entry(const toml::table& table)
     material.heated_yield_factor = table["heated_yield_factor"].value_or(0.0);
     material.heated_yield_reason = text_at(table, "heated_yield_reason");
     material.source = text_at(table, "source");
+    material.strength_kind = strength_kind_named(table["strength"].value_or(std::string("minimum")));
+    material.surface = surface_named(table["surface"].value_or(std::string("hot-rolled")));
+    material.sizes = sizes_at(table, material);
+    if (table.contains("charpy"))
+    {
+        const double charpy = table["charpy"].value_or(0.0);
+        material.toughness = toughness_of_charpy(charpy);
+        material.toughness_reason = fmt::format("{:g} J (Charpy), {}", charpy, text_at(table, "charpy_source"));
+    }
     material.provenance = provenance_named(text_at(table, "provenance"));
     const auto percent = [&](const char* element) { return table["chemistry"][element].value_or(0.0); };
     material.composition = {percent("C"),  percent("Si"), percent("Mn"), percent("Cr"),
@@ -94,6 +146,12 @@ std::vector<LibraryMaterial> library_read()
 }
 
 }  // namespace
+
+double toughness_of_charpy(double joule)
+{
+    constexpr double sqrt_mm_per_sqrt_m = 31.6227766;  // 1 MPa sqrt(m) in MPa sqrt(mm)
+    return (12 * std::sqrt(joule) - 20 + 20) * sqrt_mm_per_sqrt_m;
+}
 
 const std::vector<LibraryMaterial>& material_library()
 {

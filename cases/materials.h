@@ -28,6 +28,10 @@ struct LibraryMaterial
 // Read once from materials.toml, which is built into the program.
 const std::vector<LibraryMaterial>& material_library();
 
+// (12 sqrt(Cv) - 20)(25/B)^0.25 + 20 in MPa sqrt(m) at B = 25 mm, given in MPa sqrt(mm); Cv in J.
+// Source: [BS7910] annex J, from memory.
+double toughness_of_charpy(double joule);
+
 // By any of its names, letter case and repeated spaces ignored; empty when the library has none.
 std::optional<LibraryMaterial> library_material(const std::string& name);
 

@@ -338,6 +338,16 @@ double thinnest(const Case& shape)
     return smallest;
 }
 
+void write_judgement(Writer& to, Chance& chance)
+{
+    static const std::vector<std::string> factors{"1.5", "\"damage tolerant, low consequence\""};
+    to.line("[judgement]");
+    if (chance.happens(0.5)) to.line(fmt::format("survival = \"{:.4g} %\"", chance.between(90, 99.99)));
+    if (chance.happens(0.5)) to.line(fmt::format("partial_factor = {}", chance.pick(factors)));
+    if (chance.happens(0.5)) to.line("r_ratio_enhancement = \"stress relieved\"");
+    if (chance.happens(0.5)) to.line(fmt::format("misalignment_factor = {:.3g}", chance.between(1, 3)));
+}
+
 double smaller_at_joint(const Case& shape)
 {
     return std::min(shape.bar[0]->sections.front().diameter, shape.bar[1]->sections.front().diameter).value();
@@ -358,6 +368,7 @@ std::string proposal(Chance& chance, Chance& shop, std::uint64_t seed)
     if (shape.sleeve) write_sleeve(to, chance, metals, shape);
     if (shape.joint && shop.happens(0.5)) write_making(to, shop, drawn_length(shape));
     write_load(to, chance, thinnest(shape));
+    if (shop.happens(0.3)) write_judgement(to, shop);
     if (to.text().find(stated_material) != std::string::npos) write_stated_material(to, chance, metals);
     return to.text();
 }

@@ -1,6 +1,11 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-#include <algorithm>
+#include <fmt/format.h>
 
+#include <algorithm>
+#include <array>
+
+#include "cases/materials.h"
+#include "cases/nearest.h"
 #include "cases/read_parts.h"
 
 namespace splicewright
@@ -28,6 +33,41 @@ Groove groove_at(const CaseTable& table)
     return groove;
 }
 
+constexpr std::array surfaces{BarSurface::ground, BarSurface::machined, BarSurface::hot_rolled, BarSurface::forged};
+
+// A bar with a step or a groove was turned, and then all over.
+BarSurface default_surface(const CaseTable& table, const Bar& bar)
+{
+    const bool is_turned = bar.sections.size() > 1 || !bar.grooves.empty();
+    const BarSurface taken = is_turned ? BarSurface::machined : bar.material.surface;
+    const std::string condition = bar.material.condition.substr(0, bar.material.condition.find(','));
+    table.note_default(
+        "surface", name_of(taken),
+        is_turned
+            ? "a bar with steps or grooves is turned (judgement)"
+            : fmt::format("one plain section, {}: as it comes from the mill (judgement)",
+                          condition.empty() || condition.starts_with("as stated") ? "condition not known" : condition));
+    return taken;
+}
+
+BarSurface surface_at(const CaseTable& table, const Bar& bar)
+{
+    const auto word = table.text("surface", "machined");
+    if (!word) return table.has("surface") ? BarSurface::hot_rolled : default_surface(table, bar);
+    std::vector<std::string> names;
+    std::string all;
+    for (const BarSurface surface : surfaces)
+    {
+        names.emplace_back(name_of(surface));
+        if (comparable_name(*word) == names.back()) return surface;
+        all += fmt::format("{}\"{}\"", all.empty() ? "" : ", ", names.back());
+    }
+    const auto meant = nearest(*word, names, 1);
+    table.report("surface", fmt::format("must be one of {}", all),
+                 fmt::format("surface = \"{}\"", meant.empty() ? "machined" : meant.front()));
+    return BarSurface::hot_rolled;
+}
+
 }  // namespace
 
 Bar bar_at(const CaseTable& table, const std::vector<Material>& stated)
@@ -49,6 +89,7 @@ Bar bar_at(const CaseTable& table, const std::vector<Material>& stated)
                      header + " with length = \"190 mm\" and diameter = \"28.4 mm\"");
 
     for (const CaseTable& groove : table.tables("groove")) bar.grooves.push_back(groove_at(groove));
+    bar.surface = surface_at(table, bar);
     table.report_unknown_keys();
     return bar;
 }

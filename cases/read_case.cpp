@@ -15,6 +15,7 @@
 #include "cases/check_loads.h"
 #include "cases/check_making.h"
 #include "cases/read_parts.h"
+#include "cases/size_bands.h"
 #include "cases/syntax_problem.h"
 
 namespace splicewright
@@ -85,6 +86,8 @@ Case case_at(const CaseTable& top, const std::string& file)
     if (sleeve) asked.sleeve = sleeve_at(*sleeve, weld, diameters, stated, fillers.sleeve_weld);
     asked.making = making_at(top, asked);
     if (const auto load = top.table("load")) asked.load = load_at(*load);
+    if (asked.joint || top.has("judgement")) asked.rating = rating_at(top);
+    fit_to_size(asked, top.findings().cautions);
     check_parts(top);
     note_unused_materials(top.findings(), asked, stated);
     top.report_unknown_keys();

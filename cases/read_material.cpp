@@ -104,6 +104,7 @@ void read_heated_yield(const CaseTable& table, std::optional<double> vickers, Ma
     }
     const HeatedYield taken = state ? named_state(table, *state) : default_heated_yield(material.name, vickers);
     if (state) material.condition = fmt::format("{}, as stated in the case", taken.state);
+    if (taken.state == "cold-drawn" || taken.state == "stress-relieved") material.surface = BarSurface::machined;
     table.note_default("heated_yield_factor", fmt::format("{:.3g}", taken.factor),
                        fmt::format("{} (judgement)", taken.reason));
     material.heated_yield_factor = taken.factor;
@@ -177,6 +178,19 @@ void read_strength(const CaseTable& table, std::optional<double> vickers, Materi
                         material.name, in_words(stated, Dimension::stress), hardness, expected));
 }
 
+// Bounds against slips of the unit, wide around any steel. Common practice, no source.
+constexpr double least_toughness = 300, greatest_toughness = 16000;  // MPa sqrt(mm), 10 to 500 MPa sqrt(m)
+
+void read_toughness(const CaseTable& table, Material& material)
+{
+    material.toughness = table.quantity("toughness", Dimension::toughness);
+    if (!material.toughness) return;
+    material.toughness_reason = "stated in the case";
+    material.toughness_provenance = Provenance::stated;
+    if (*material.toughness < least_toughness || *material.toughness > greatest_toughness)
+        table.report("toughness", "must be between 10 and 500 MPa*m^0.5", "toughness = \"62 MPa*m^0.5\"");
+}
+
 Material stated_material(const CaseTable& table)
 {
     Material material;
@@ -198,6 +212,7 @@ Material stated_material(const CaseTable& table)
     material.density = density.value_or(7.85e-9);
     read_heated_yield(table, vickers, material);
     material.composition = chemistry_of(table);
+    read_toughness(table, material);
     check_strength(table, material);
     table.report_unknown_keys();
     return material;

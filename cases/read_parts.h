@@ -48,6 +48,9 @@ SleeveWeld sleeve_weld_at(const CaseTable& table, const Material& filler);
 
 Load load_at(const CaseTable& table);
 
+// [judgement]; all defaults where it is absent.
+Rating rating_at(const CaseTable& top);
+
 // Of a case whose bars and joint have been read; with a joint always, with all defaults where [making] is absent.
 std::optional<Making> making_at(const CaseTable& top, const Case& asked);
 

@@ -33,6 +33,8 @@ constexpr double millimetre_per_inch = 25.4;
 constexpr double newton_per_pound_force = 4.4482216152605;
 constexpr double tonne_per_pound = 0.45359237e-3;
 constexpr double megapascal_per_psi = newton_per_pound_force / (millimetre_per_inch * millimetre_per_inch);
+constexpr double sqrt_millimetre_per_sqrt_metre = 31.622776601683793;  // square roots of 1000 and of 25.4
+constexpr double sqrt_millimetre_per_sqrt_inch = 5.0398412673416615;
 constexpr double radian_per_second_per_rpm = std::numbers::pi / 30.0;
 
 // In the form that plain_unit() gives: products with *, powers without ^.
@@ -125,6 +127,19 @@ constexpr UnitSpelling spellings[] = {
 
     {"ml/100g", Dimension::hydrogen, 1.0, any_case},
     {"ml/100*g", Dimension::hydrogen, 1.0, any_case},
+
+    {"%", Dimension::share, 0.01, exact},
+    {"percent", Dimension::share, 0.01, any_case},
+
+    // "MPa*m^0.5", "MPa m^1/2", "MPa*sqrt(m)", "MPa√m", "N/mm^1.5", "ksi*in^0.5" as plain_unit leaves them
+    {"MPa*m0*5", Dimension::toughness, sqrt_millimetre_per_sqrt_metre, exact},
+    {"MPa*m1/2", Dimension::toughness, sqrt_millimetre_per_sqrt_metre, exact},
+    {"MPa*sqrt(m)", Dimension::toughness, sqrt_millimetre_per_sqrt_metre, exact},
+    {"MPa*√m", Dimension::toughness, sqrt_millimetre_per_sqrt_metre, exact},
+    {"MPa√m", Dimension::toughness, sqrt_millimetre_per_sqrt_metre, exact},
+    {"N/mm1*5", Dimension::toughness, 1.0, exact},
+    {"N/mm3/2", Dimension::toughness, 1.0, exact},
+    {"ksi*in0*5", Dimension::toughness, 1000.0 * megapascal_per_psi* sqrt_millimetre_per_sqrt_inch, exact},
 };
 
 constexpr UnitSpelling pounds_of_force[] = {
@@ -189,9 +204,10 @@ std::optional<double> moment_factor_of(std::string_view text)
     return std::nullopt;
 }
 
-constexpr std::array all_dimensions{Dimension::length,     Dimension::force,   Dimension::moment, Dimension::stress,
-                                    Dimension::angle,      Dimension::speed,   Dimension::mass,   Dimension::density,
-                                    Dimension::heat_input, Dimension::hydrogen};
+constexpr std::array all_dimensions{Dimension::length,   Dimension::force,   Dimension::moment,
+                                    Dimension::stress,   Dimension::angle,   Dimension::speed,
+                                    Dimension::mass,     Dimension::density, Dimension::heat_input,
+                                    Dimension::hydrogen, Dimension::share,   Dimension::toughness};
 
 }  // namespace
 
@@ -220,6 +236,8 @@ const char* name_of(Dimension dimension)
         case Dimension::density: return "a density";
         case Dimension::heat_input: return "a heat input";
         case Dimension::hydrogen: return "a hydrogen content";
+        case Dimension::share: return "a share";
+        case Dimension::toughness: return "a fracture toughness";
     }
     return "";
 }
@@ -238,6 +256,8 @@ const char* likely_unit_of(Dimension dimension)
         case Dimension::density: return "kg/m^3";
         case Dimension::heat_input: return "kJ/mm";
         case Dimension::hydrogen: return "ml/100g";
+        case Dimension::share: return "%";
+        case Dimension::toughness: return "MPa*m^0.5";
     }
     return "";
 }
@@ -256,6 +276,8 @@ const char* accepted_units_of(Dimension dimension)
         case Dimension::density: return "kg/m^3, g/cm^3, lb/in^3";
         case Dimension::heat_input: return "kJ/mm, J/mm, kJ/cm, kJ/in";
         case Dimension::hydrogen: return "ml/100g";
+        case Dimension::share: return "%";
+        case Dimension::toughness: return "MPa*m^0.5, N/mm^1.5, ksi*in^0.5";
     }
     return "";
 }

@@ -52,6 +52,8 @@ std::string example_of(Dimension dimension)
         case Dimension::density: return "7850 kg/m^3";
         case Dimension::heat_input: return "1 kJ/mm";
         case Dimension::hydrogen: return "5 ml/100g";
+        case Dimension::share: return "97.7 %";
+        case Dimension::toughness: return "62 MPa*m^0.5";
     }
     return "";
 }

@@ -25,6 +25,8 @@ enum class Dimension
     density,     // tonne/mm^3
     heat_input,  // energy per length of weld, N
     hydrogen,    // in weld metal, ml per 100 g
+    share,       // plain: 1 is 100 %
+    toughness,   // MPa sqrt(mm)
 };
 const char* name_of(Dimension dimension);            // "a length", "an angle", ...
 const char* likely_unit_of(Dimension dimension);     // "mm", "N*m", "deg", ...: shown in fixes and messages

@@ -79,6 +79,17 @@ double peak_intensity(const Load& load, const TipUnit& unit, const Growth& growt
                       unit.by_bending * load.peak_bending.value() * growth.by_bending(a));
 }
 
+// A crack from the land runs through the butt weld around a bar as thick as its diameter, one from a root through the
+// throat of the sleeve weld.
+Sourced<double> crack_toughness(const Case& asked, const std::string& site)
+{
+    if (site == "land-edge")
+        return toughness_of(
+            asked.joint->filler,
+            std::max(asked.bar[0]->sections.front().diameter, asked.bar[1]->sections.front().diameter).value());
+    return toughness_of(asked.sleeve->weld.filler, throat(fillet_weld(asked, side_of(site))).value());
+}
+
 CrackPlan land_plan(const Case& asked, const MeridianAnswer& answer, const TipUnit& unit)
 {
     // As the mesh has it: the land ends at the mean of both radii less the penetration.
@@ -90,7 +101,7 @@ CrackPlan land_plan(const Case& asked, const MeridianAnswer& answer, const TipUn
     const SectionLoad peak{std::abs(butt_torque_share(asked, answer)) * asked.load.peak_torque,
                            std::abs(butt_bending_share(asked, answer)) * asked.load.peak_bending, Newton{0}};
     const Megapascal yield = butt_limit(asked).stress;
-    const double toughness = assumed_toughness().value;
+    const double toughness = crack_toughness(asked, "land-edge").value;
     const Load load = asked.load;
     CrackPlan plan{first, first + 0.999 * (outer - first), cycles_of(load, unit, growth), {}};
     plan.static_use = [=](double a)
@@ -111,14 +122,14 @@ CrackPlan root_plan(const Case& asked, const WeldForce& weld, Side side, const T
     const double shear =
         stress.shear_by_torque * load.peak_torque.value() + stress.shear_by_bending * load.peak_bending.value();
     const double mean = std::hypot(stress.normal_by_bending * load.peak_bending.value(), std::sqrt(3.0) * shear);
-    const double yield = throat_limit(asked, side).stress.value(), toughness = assumed_toughness().value;
+    const double yield = throat_limit(asked, side).stress.value(), toughness = crack_toughness(asked, "root").value;
     CrackPlan plan{0, 0.999 * whole, cycles_of(load, unit, growth), {}};
     plan.static_use = [=](double a)
     { return std::max(mean / yield / (1 - a / whole), peak_intensity(load, unit, growth, a) / toughness); };
     return plan;
 }
 
-CheckRow growth_row(const std::string& site)
+CheckRow growth_row(const Case& asked, const std::string& site)
 {
     CheckRow row;
     row.id = fmt::format("fatigue/{}/crack-growth", site);
@@ -134,7 +145,7 @@ CheckRow growth_row(const std::string& site)
             : "stress intensity by finite elements at the slit's root, growth as the throat shrinks; Paris law "
               "with threshold, to collapse of the throat or fracture";
     row.source = fmt::format("{}; Paris and Erdogan 1963 [ParisErdogan1963]; {}", welded_steel_in_air().source,
-                             assumed_toughness().source);
+                             crack_toughness(asked, site).source);
     if (site == "land-edge") row.source += "; Tada, Paris and Irwin 2000 [TadaParisIrwin2000]";
     row.provenance = Provenance::judgement;
     return row;
@@ -142,7 +153,7 @@ CheckRow growth_row(const std::string& site)
 
 void add_tip(CrackChecks& checks, const Case& asked, const MeridianAnswer& answer, const TipAnswer& tip)
 {
-    CheckRow row = growth_row(tip.id);
+    CheckRow row = growth_row(asked, tip.id);
     const bool land = tip.id == "land-edge";
     if (land && (asked.bar[0]->bore.value() > 0 || asked.bar[1]->bore.value() > 0))
     {
@@ -168,7 +179,8 @@ void add_tip(CrackChecks& checks, const Case& asked, const MeridianAnswer& answe
     append_note(row.note, fmt::format("starts at {:.3g} mm, ends at {:.3g} mm; largest range at the start {:.0f}, "
                                       "threshold {:.0f}, toughness {:.0f} N/mm^1.5",
                                       plan.first, std::isfinite(life.life) ? life.last : plan.first, largest,
-                                      law.threshold, assumed_toughness().value));
+                                      law.threshold, crack_toughness(asked, tip.id).value));
+    append_note(row.note, crack_toughness(asked, tip.id).source);
     append_note(
         row.note,
         "no partial factor on load or law; a hard zone beside the weld is less tough than assumed, and bending of a "
@@ -192,7 +204,7 @@ CrackChecks crack_checks(const Case& asked, const MeridianAnswer& answer, const 
     for (const std::string& absent : intensities.absent_tips)
     {
         if (absent.find("differ") == std::string::npos) continue;
-        CheckRow row = growth_row(absent.substr(0, absent.find(':')));
+        CheckRow row = growth_row(asked, absent.substr(0, absent.find(':')));
         row.not_valid_because = absent.substr(absent.find(':') + 2);
         row.brief = "not computed";
         checks.rows.push_back(row);

@@ -1,11 +1,14 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "post/crack_growth.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
 #include <numbers>
 
+#include "cases/materials.h"
 #include "cases/problem.h"
 
 namespace splicewright
@@ -59,11 +62,19 @@ Sourced<ParisLaw> welded_steel_in_air()
             Provenance::secondary};
 }
 
-Sourced<double> assumed_toughness()
+Sourced<double> toughness_of(const Material& metal, double size_mm)
 {
-    constexpr double charpy_J = 27;
-    return {(12 * std::sqrt(charpy_J) - 20 + 20) * sqrt_mm_per_sqrt_m,
-            "toughness of 27 J (Charpy) assumed: BS 7910 annex J [BS7910]", Provenance::judgement};
+    if (metal.toughness && metal.toughness_provenance == Provenance::stated)
+        return {*metal.toughness, fmt::format("toughness of {} stated in the case", metal.name), Provenance::stated};
+    constexpr double judged_charpy_J = 27, reference_mm = 25, floor_mpa_sqrt_m = 20;
+    const double at_reference = metal.toughness.value_or(toughness_of_charpy(judged_charpy_J));
+    const double floor = floor_mpa_sqrt_m * sqrt_mm_per_sqrt_m;
+    const double size_share = std::pow(reference_mm / std::max(reference_mm, size_mm), 0.25);
+    return {floor + (at_reference - floor) * size_share,
+            metal.toughness
+                ? fmt::format("toughness of {} from {}: BS 7910 annex J [BS7910]", metal.name, metal.toughness_reason)
+                : "toughness of 27 J (Charpy) assumed: BS 7910 annex J [BS7910]",
+            metal.toughness ? Provenance::from_memory : Provenance::judgement};
 }
 
 CrackLife crack_life(const CrackPlan& plan, const ParisLaw& law, double scale)

@@ -4,6 +4,7 @@
 #include <functional>
 #include <vector>
 
+#include "cases/case.h"
 #include "post/sourced.h"
 
 namespace splicewright
@@ -21,9 +22,10 @@ struct ParisLaw
 // Source: [BS7910].
 Sourced<ParisLaw> welded_steel_in_air();
 
-// Toughness assumed where none is given, MPa sqrt(mm): that of 27 J in the Charpy test at 25 mm,
-// (12 sqrt(Cv) - 20)(25/B)^0.25 + 20 in MPa sqrt(m). Source: [BS7910] annex J, from memory; 27 J is a judgement.
-Sourced<double> assumed_toughness();
+// Toughness of the weld metal that a crack grows through, MPa sqrt(mm): as stated, else from the Charpy value of its
+// class, else that of 27 J (judgement), by (12 sqrt(Cv) - 20)(25/B)^0.25 + 20 in MPa sqrt(m). B is the size where it is
+// over 25 mm; below, 25 mm on the safe side. Source: [BS7910] annex J, from memory.
+Sourced<double> toughness_of(const Material& metal, double size_mm);
 
 // One kind of cycle of the life asked for.
 struct CrackCycles

@@ -126,7 +126,8 @@ Sourced<NotchSensitivity> notch_sensitivity(Megapascal tensile, Millimetre radiu
                                                          : 0.958 - 1.83e-3 * S + 1.43e-6 * S * S - 4.11e-10 * S * S * S;
         answer.q = 1 / (1 + root_a / std::sqrt(radius.value()));
     }
-    return {answer, "Neuber: Shigley 9th ed. eq. 6-33 to 6-35, in MPa and mm [Shigley2011]", Provenance::secondary};
+    return {answer, "Neuber: Shigley 9th ed. eq. 6-33 to 6-35, its kpsi fits turned into MPa and mm [Shigley2011]",
+            Provenance::secondary};
 }
 
 double fatigue_notch_factor(double concentration_factor, double sensitivity)

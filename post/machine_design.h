@@ -72,7 +72,7 @@ struct NotchSensitivity
 
 // q = 1/(1 + sqrt(a)/sqrt(radius)), Neuber; sqrt(a) by cubic fits valid for tensile 340 to 1700 MPa in bending,
 // to 1500 MPa in torsion, whose fit turns negative beyond 1600 MPa.
-// Source: [Shigley2011] eq. 6-33 to 6-35, in MPa and mm.
+// Source: [Shigley2011] eq. 6-33 to 6-35, whose fits are in kpsi and in; turned into MPa and mm here.
 Sourced<NotchSensitivity> notch_sensitivity(Megapascal tensile, Millimetre radius, NotchLoad load);
 
 // 1 + q (factor - 1), factor >= 1, 0 <= q <= 1.

@@ -59,7 +59,7 @@ double weld_metal_cet(const Case& asked)
 
 SteelAdvice advice(const Case& asked, const Material& material, const std::string& part)
 {
-    SteelAdvice result{part, material.name, material.provenance, {}};
+    SteelAdvice result{part, material.name, material.provenance, hardness_limit(material), {}};
     if (!has_chemistry(material)) return result;
     const Composition& steel = material.composition;
     const Welding welding = welding_of(asked);
@@ -177,14 +177,19 @@ void add_hardness_words(HeatPlan& plan, const std::vector<SteelAdvice>& steels)
                    [](const SteelAdvice& steel)
                    {
                        const bool is_hard = steel.known && steel.known->expected_hardness &&
-                                            *steel.known->expected_hardness > greatest_hardness;
-                       return is_hard ? fmt::format("{:.0f}", *steel.known->expected_hardness) : std::string();
+                                            *steel.known->expected_hardness > steel.allowed.value;
+                       return is_hard ? fmt::format(
+                                            "{:.0f} HV, above the {:.0f} HV10 that ISO 15614-1 allows as welded "
+                                            "({}; from memory: verify)",
+                                            *steel.known->expected_hardness, steel.allowed.value, steel.allowed.group)
+                                      : std::string();
                    });
     for (const SameWords& group : hard)
-        plan.words.push_back(fmt::format(
-            "Beside the weld the {} {} expected at {} HV, above the {:.0f} HV10 that ISO 15614-1 allows as welded "
-            "(from memory: verify): temper after welding, below the temper of the bar, and measure a trial piece.",
-            group.parts, verb(group, "is", "are"), group.words, greatest_hardness));
+        plan.words.push_back(
+            fmt::format("Beside the weld the {} {} expected at {}: temper after welding, below the temper of the bar, "
+                        "and measure a "
+                        "trial piece.",
+                        group.parts, verb(group, "is", "are"), group.words));
 }
 
 }  // namespace

@@ -44,14 +44,35 @@ struct Wait
     Provenance provenance = Provenance::judgement;
 };
 
-Wait wait_of(const Case& asked, const HeatPlan& heat)
+// Hours by the size of the weld, the heat input and the grade; 0: until it is cool. Source: [EN1090-2] table 23, read
+// on a copied page.
+int hold_hours(double size_mm, double heat_input_kj_per_mm, double yield_MPa)
 {
-    constexpr double strong = 460;  // MPa
-    double yield = 0;
+    constexpr double hot_kj_per_mm = 3, weak_grade_MPa = 420;
+    const bool is_hot = heat_input_kj_per_mm > hot_kj_per_mm, is_strong = yield_MPa > weak_grade_MPa;
+    if (size_mm <= 6) return is_strong ? 24 : 0;
+    if (size_mm <= 12) return is_hot ? (is_strong ? 40 : 16) : (is_strong ? 24 : 8);
+    return is_hot ? (is_strong ? 48 : 40) : (is_strong ? 40 : 16);
+}
+
+// `size_mm`: throat of a fillet, thickness of a weld fused through, depth of one that is not.
+Wait wait_of(const Case& asked, const HeatPlan& heat, double size_mm)
+{
+    if (!heat.is_standard)
+        return {48, "longest of EN 1090-2:2008 table 23 [EN1090-2], for a steel outside its scope",
+                Provenance::judgement};
+    constexpr int usual_hours = 16;  // Source: [EN1011-2] clause 18, read in a secondary source
+    double yield = asked.sleeve ? asked.sleeve->material.yield.value() : 0;
     for (const auto& bar : asked.bar) yield = std::max(yield, bar->material.yield.value());
-    if (heat.is_standard && yield < strong)
-        return {16, "EN 1011-2:2001 clause 18 [EN1011-2]; EN 1090-2:2008 table 23 [EN1090-2]", Provenance::secondary};
-    return {48, "longest of EN 1090-2:2008 table 23 [EN1090-2], for a steel outside its scope", Provenance::judgement};
+    return {std::max(usual_hours, hold_hours(size_mm, heat.welding.heat_input_kj_per_mm, yield)),
+            "the longer of EN 1011-2:2001 clause 18 [EN1011-2] and EN 1090-2:2008 table 23 [EN1090-2]",
+            Provenance::secondary};
+}
+
+double fillet_throat(const Case& asked)
+{
+    const SleeveWeld& weld = asked.sleeve->weld;
+    return throat({weld.leg_on_bar, weld.leg_on_sleeve, asked.bar[0]->sections.front().diameter}).value();
 }
 
 std::vector<InspectionStep> before_welding(const Case& asked)
@@ -117,9 +138,7 @@ double fillet_gap(const Case& asked, double a)
 
 std::vector<InspectionStep> of_the_sleeve(const Case& asked, const Wait& wait)
 {
-    const Sleeve& sleeve = *asked.sleeve;
-    const double a =
-        throat({sleeve.weld.leg_on_bar, sleeve.weld.leg_on_sleeve, asked.bar[0]->sections.front().diameter}).value();
+    const double a = fillet_throat(asked);
     return {
         {"sleeve fit", "micrometer, feeler", "before tacking",
          fmt::format("bore within its limits; gap at the ends as bored, far inside the {:.2g} mm of the level",
@@ -139,11 +158,15 @@ std::vector<InspectionStep> of_the_sleeve(const Case& asked, const Wait& wait)
 std::vector<InspectionStep> inspection_list(const Case& asked, const HeatPlan& heat)
 {
     EXPECTS(asked.joint && asked.making && asked.bar[0] && asked.bar[1]);
-    const Wait wait = wait_of(asked, heat);
+    double thickness = 0;
+    for (const auto& bar : asked.bar)
+        thickness = std::max(thickness, bar->bore.value() > 0 ? (bar->sections.front().diameter - bar->bore).value() / 2
+                                                              : bar->sections.front().diameter.value());
+    const Wait wait = wait_of(asked, heat, asked.joint->penetration ? asked.joint->penetration->value() : thickness);
     std::vector<InspectionStep> steps = before_welding(asked);
     const auto add = [&](std::vector<InspectionStep> more) { steps.insert(steps.end(), more.begin(), more.end()); };
     add(of_the_butt(asked, wait));
-    if (asked.sleeve) add(of_the_sleeve(asked, wait));
+    if (asked.sleeve) add(of_the_sleeve(asked, wait_of(asked, heat, fillet_throat(asked))));
     return steps;
 }
 

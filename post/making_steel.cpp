@@ -139,6 +139,15 @@ double heat_affected_hardness(const Composition& s, double cooling_seconds)
     return arc_tangent_mix(martensite, bainite, std::clamp(x, -2.0, 2.0));
 }
 
+HardnessLimit hardness_limit(const Material& material)
+{
+    constexpr double group_3_yield = 360, group_1_carbon = 0.25;
+    const bool is_quenched = material.condition.find("quenched") != std::string::npos;
+    if (is_quenched && material.yield.value() > group_3_yield) return {450, "group 3", Provenance::from_memory};
+    if (material.composition.C <= group_1_carbon) return {380, "groups 1 and 2", Provenance::from_memory};
+    return {380, "group 11 has no limit, that of groups 1 and 2 taken: judgement", Provenance::judgement};
+}
+
 double cooling_time(double preheat_c, double heat_input_kj_per_mm, double shape_factor)
 {
     EXPECTS(preheat_c < 500);

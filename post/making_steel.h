@@ -65,6 +65,17 @@ struct Ranged
     std::string outside;
 };
 
+// Greatest hardness beside a weld as welded, HV10, by the group of the steel: 380 in groups 1 and 2 (carbon to 0.25 %),
+// 450 in group 3 (quenched and tempered, yield above 360 MPa). Other steels with more carbon are group 11, which has no
+// limit; 380 is taken (judgement). Source: [ISO15614-1], groups of ISO/TR 15608, from memory.
+struct HardnessLimit
+{
+    double value = 380;
+    const char* group = "";
+    Provenance provenance = Provenance::from_memory;
+};
+HardnessLimit hardness_limit(const Material& material);
+
 // What welding does to one part.
 struct WeldableSteel
 {
@@ -79,6 +90,7 @@ struct SteelAdvice
 {
     std::string part, material;  // "left bar", "C45 +QT"
     Provenance chemistry = Provenance::from_memory;
+    HardnessLimit allowed;
     std::optional<WeldableSteel> known;  // nothing without chemistry
 };
 // Left bar, right bar, sleeve. Expects a joint and how it is made.
@@ -95,8 +107,5 @@ struct HeatPlan
     std::vector<std::string> words;  // what to do and what is not known, in whole sentences
 };
 HeatPlan heat_plan(const Case& asked, const std::vector<SteelAdvice>& steels);
-
-// As welded, steels of groups 1 to 5. Source: [ISO15614-1], from memory.
-constexpr double greatest_hardness = 380;  // HV10
 
 }  // namespace splicewright

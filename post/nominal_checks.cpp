@@ -13,10 +13,15 @@ namespace splicewright
 namespace
 {
 
-constexpr double toe_exponent = 0.3, butt_exponent = 0.2;  // of the thickness, [Hobbacher2016] 3.5.2, from memory
-const char* const no_reduction =
-    "as welded: full range counts at any mean stress; a round bar in torsion has no "
-    "misalignment factor, the class covers that of bending";
+constexpr double toe_exponent = 0.3;            // of the thickness. Source: [Hobbacher2016] 3.5.2, from memory
+constexpr double eurocode_butt_exponent = 0.2;  // Source: [Eurocode3Fatigue2005] table 8.3, from memory
+std::string no_reduction(const Case& asked)
+{
+    if (asked.rating.relief != StressRelief::none || asked.rating.misalignment_factor > 1) return {};
+    return "as welded: full range counts at any mean stress; a round bar in torsion has no misalignment factor, the "
+           "class "
+           "covers that of bending";
+}
 
 double partial_factor() { return safe_life_partial_factor().value; }
 
@@ -43,11 +48,12 @@ double cover_end_class(double cover, double plate)
     return ratio <= 0.8 ? 56 : ratio <= 1.5 ? 50 : 45;
 }
 
-// End of a cover plate by the plate's thickness. Source: [Eurocode3Fatigue2005] table 8.5, from memory; thicknesses
-// above 50 mm under a thicker cover are not listed and take the least class.
-double cover_end_category(double cover, double plate)
+// End of a cover plate by the plate's thickness; of a solid bar its diameter is the size, and half of it the plate that
+// the cover is held against, each on the safe side (judgement). Source: [Eurocode3Fatigue2005] table 8.5, from memory;
+// thicknesses above 50 mm under a thicker cover are not listed and take the least class.
+double cover_end_category(double cover, double plate, double size)
 {
-    const int step = plate <= 20 ? 0 : plate <= 30 ? 1 : plate <= 50 ? 2 : 3;
+    const int step = size <= 20 ? 0 : size <= 30 ? 1 : size <= 50 ? 2 : 3;
     constexpr double thin[] = {56, 50, 45, 40}, thick[] = {50, 45, 40, 40};
     return cover < plate ? thin[step] : thick[step];
 }
@@ -71,9 +77,12 @@ void add_bar_toe(std::vector<CheckRow>& rows, const Case& asked, const std::stri
     const double plate = wall_at(asked, site),
                  cover = wall_at(asked, fmt::format("sleeve-toe.{}", name_of(side_of(site))));
     WeldCurves iiw = iiw_curves(cover_end_class(cover, plate), 80);
-    iiw.normal.fatigue_class = thickness_factor(Millimetre{plate}, toe_exponent) * iiw.normal.fatigue_class;
-    const std::string detail = fmt::format("thickness taken as {:.3g} mm for the bar and {:.3g} mm for the sleeve; {}",
-                                           plate, cover, no_reduction);
+    const double size = size_at(asked, site);
+    iiw.normal.fatigue_class = thickness_factor(Millimetre{size}, toe_exponent) * iiw.normal.fatigue_class;
+    std::string detail = fmt::format(
+        "sleeve of {:.3g} mm over a wall of {:.3g} mm (half the diameter of a solid bar: judgement), size {:.3g} mm",
+        cover, plate, size);
+    append_note(detail, no_reduction(asked));
     rows.push_back(
         nominal_row(asked,
                     {site, "nominal-iiw", "cover's end, IIW class",
@@ -83,7 +92,7 @@ void add_bar_toe(std::vector<CheckRow>& rows, const Case& asked, const std::stri
         nominal_row(asked,
                     {site, "nominal-ec3", "cover's end, EN 1993-1-9",
                      fmt::format("{}; EN 1993-1-9 table 8.5, shear 80, cubes and fifths, Miner sum 1", bar_stress)},
-                    stress, eurocode_curves(cover_end_category(cover, plate), 80), detail));
+                    stress, eurocode_curves(cover_end_category(cover, plate, size), 80), detail));
     const bool bends =
         !asked.load.blocks.empty() && (asked.load.peak_bending.value() > 0 || asked.load.running_bending.value() > 0);
     SnCurve curve = normal_curve(Megapascal{80}, partial_factor(), Provenance::secondary);
@@ -109,7 +118,7 @@ void add_sleeve_toe(std::vector<CheckRow>& rows, const Case& asked, const WeldFo
         asked,
         {site, "nominal-iiw", "fillet's toe, IIW class",
          fmt::format("{}; IIW detail 611, FAT 63, shear 80, squares with 0.5, Miner sum 0.5 or 0.2", sleeve_stress)},
-        sleeve_end_unit_stress(asked, weld, side_of(site)), curves, no_reduction));
+        sleeve_end_unit_stress(asked, weld, side_of(site)), curves, no_reduction(asked)));
 }
 
 void add_root(std::vector<CheckRow>& rows, const Case& asked, const WeldForce& weld, const std::string& site)
@@ -151,9 +160,9 @@ void add_butt(std::vector<CheckRow>& rows, const Case& asked, const MeridianAnsw
                         stress, eurocode_curves(36, 80), ""));
         return;
     }
-    const Millimetre thickness = (butt_section(asked).outer_diameter - butt_section(asked).bore) / 2;
+    const Millimetre thickness{size_at(asked, "butt-surface")};
     WeldCurves curves = eurocode_curves(112, 100);
-    curves.normal.fatigue_class = thickness_factor(thickness, butt_exponent) * curves.normal.fatigue_class;
+    curves.normal.fatigue_class = thickness_factor(thickness, eurocode_butt_exponent) * curves.normal.fatigue_class;
     rows.push_back(nominal_row(
         asked,
         {"butt-surface", "nominal-ec3", "ground butt, EN 1993-1-9",

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "post/rated_curves.h"
 #include "post/site_loads.h"
 #include "post/weld_places.h"
 
@@ -52,9 +53,11 @@ WeldUnitStress shear_stress(const SiteAnswer& site)
 }
 
 // Whether one of normal and shear is below 15 % of the other, the share below which it may be left out.
-bool one_kind_of_stress(const Case& asked, const WeldUnitStress& stress, const WeldCurves& curves)
+bool one_kind_of_stress(const Case& asked, const std::string& site, const WeldUnitStress& stress,
+                        const WeldCurves& curves)
 {
-    const WeldRating rating = weld_rating(weld_spectrum(asked.load, stress), curves);
+    const WeldRating rating =
+        weld_rating(weld_spectrum(asked.load, rated_stress(asked, site, stress)), rated_curves(asked, curves));
     return rating.interaction.value.limit == 1;
 }
 
@@ -78,7 +81,7 @@ void add_notch_rows(std::vector<CheckRow>& rows, const Case& asked, const SiteAn
                                method + "; FAT 160 shear alone, Miner sum 0.5 or 0.2"},
                               shear_stress(site), curves);
     joint.not_valid_because = mises.not_valid_because = shear.not_valid_because = reason;
-    if (reason.empty() && !one_kind_of_stress(asked, principal_stress(site), curves))
+    if (reason.empty() && !one_kind_of_stress(asked, site.id, principal_stress(site), curves))
         mises.not_valid_because =
             "torque and rotating bending are both felt and out of phase: von Mises asks for "
             "stresses that rise and fall together";
@@ -135,7 +138,7 @@ std::vector<CheckRow> hot_spot_checks(const Case& asked, const MeridianAnswer& a
         {
             WeldCurves thick = curves;
             thick.normal.fatigue_class =
-                thickness_factor(Millimetre{spot.thickness}, 0.3) * curves.normal.fatigue_class;
+                thickness_factor(Millimetre{size_at(asked, spot.site)}, 0.3) * curves.normal.fatigue_class;
             CheckRow row =
                 weld_row(asked,
                          {spot.site, fmt::format("hot-spot-{}", how), fmt::format("hot-spot stress, {}", how),
@@ -145,9 +148,10 @@ std::vector<CheckRow> hot_spot_checks(const Case& asked, const MeridianAnswer& a
                          {std::abs(stress.torsion_shear.value), std::abs(stress.bending_normal.value), 0,
                           error_pct(stress.torsion_shear), error_pct(stress.bending_normal)},
                          thick);
-            append_note(row.note, fmt::format("thickness taken as {:.3g} mm (half the diameter of a solid bar: "
-                                              "judgement); shear class as for fillets (judgement)",
-                                              spot.thickness));
+            append_note(row.note,
+                        fmt::format("read at shares of {:.3g} mm (half the diameter of a solid bar: judgement), size "
+                                    "{:.3g} mm; shear class as for fillets (judgement)",
+                                    spot.thickness, size_at(asked, spot.site)));
             rows.push_back(row);
         };
         add("linear", "0.4 and 1.0", spot.linear);

@@ -101,7 +101,7 @@ CheckRow throat_alone_row(const Case& asked, Side side)
     row.demand = std::sqrt(normal * normal + 3 * stress.torsion.value() * stress.torsion.value());
     row.utilisation = row.demand / row.capacity;
     row.method = "all of the load on the throat as a line: T/(2 pi R^2 a), M/(pi R^2 a), N/(2 pi R a), von Mises";
-    row.source = fmt::format("weld as a line [Shigley2011] table 9-2; limit: {}", limit.whose);
+    row.source = fmt::format("weld as a line [Shigley2011] tables 9-1 and 9-2; limit: {}", limit.whose);
     row.provenance = weaker(Provenance::derived, limit.provenance);
     row.not_valid_because = information;
     return row;

@@ -16,7 +16,9 @@ namespace splicewright
 namespace
 {
 
-constexpr int angles_over_turn = 24;
+// Between two of them the square of a stress falls short of its peak by at most (1 - cos 1 deg)/2, 0.008 %, of its
+// swing.
+constexpr int angles_over_turn = 360;
 
 // Calls take(line force) at each angle around the turn.
 template <class Take>
@@ -34,11 +36,31 @@ void for_each_angle(const WeldForce& weld, const CombinedLoad& load, const Take&
 
 }  // namespace
 
+std::string strength_words(const Material& material)
+{
+    switch (material.strength_kind)
+    {
+        case StrengthKind::typical: return fmt::format("strength of {} typical, no minimum (judgement)", material.name);
+        case StrengthKind::estimated_minimum:
+            return fmt::format("strength of {} an estimated minimum, not guaranteed", material.name);
+        case StrengthKind::minimum: break;
+    }
+    return {};
+}
+
+Provenance strength_provenance(const Material& material)
+{
+    return material.strength_kind == StrengthKind::typical ? weaker(Provenance::judgement, material.provenance)
+                                                           : material.provenance;
+}
+
 Limit yield_of(const Material& material)
 {
+    const std::string words = strength_words(material);
     return {material.yield,
-            fmt::format("yield of {} {:.4g} MPa ({})", material.name, material.yield.value(), material.source),
-            material.provenance};
+            fmt::format("yield of {} {:.4g} MPa ({}{}{})", material.name, material.yield.value(), words,
+                        words.empty() ? "" : "; ", material.source),
+            strength_provenance(material)};
 }
 
 Limit heated_yield_of(const Material& material)
@@ -52,8 +74,9 @@ Limit heated_yield_of(const Material& material)
     }
     return {
         material.heated_yield_factor * material.yield,
-        fmt::format("{:.2g} x yield of {} {:.4g} MPa, softened beside a weld (judgement: {})",
-                    material.heated_yield_factor, material.name, material.yield.value(), material.heated_yield_reason),
+        fmt::format("{:.2g} x yield of {} {:.4g} MPa, softened beside a weld (judgement: {}){}{}",
+                    material.heated_yield_factor, material.name, material.yield.value(), material.heated_yield_reason,
+                    strength_words(material).empty() ? "" : "; ", strength_words(material)),
         Provenance::judgement};
 }
 

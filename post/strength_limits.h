@@ -18,6 +18,10 @@ struct Limit
     Provenance provenance = Provenance::from_memory;
 };
 
+// What a strength is worth where it is no guaranteed minimum, else empty; that a typical one is used is a judgement.
+std::string strength_words(const Material& material);
+Provenance strength_provenance(const Material& material);
+
 Limit yield_of(const Material& material);
 Limit heated_yield_of(const Material& material);  // softened beside a weld, judgement
 Limit butt_limit(const Case& asked);              // weakest of the filler and both heated bars
@@ -34,7 +38,7 @@ struct EurocodeThroat
 };
 EurocodeThroat eurocode_throat(const Case& asked, Side side);
 
-// Worst over 24 angles around the turn under a load: directional method, simplified method, von Mises stress in MPa.
+// Worst over 360 angles around the turn under a load: directional method, simplified method, von Mises stress in MPa.
 WeldCheck worst_directional(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
 WeldCheck worst_simplified(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
 double worst_throat_stress(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);

@@ -71,7 +71,7 @@ Sourced<RingThroatStress> ring_throat_stress(Millimetre radius, Millimetre throa
     stress.torsion = Megapascal{load.torque.value() / (2 * pi * R * R * a)};
     stress.bending = Megapascal{load.bending.value() / (pi * R * R * a)};
     stress.axial = Megapascal{load.axial.value() / (2 * pi * R * a)};
-    return {stress, "weld as a line, J = 2 pi R^3 a, I = pi R^3 a: Shigley 9th ed. table 9-2 [Shigley2011]",
+    return {stress, "weld as a line, J = 2 pi R^3 a, I = pi R^3 a: Shigley 9th ed. tables 9-1 and 9-2 [Shigley2011]",
             Provenance::derived};
 }
 
@@ -84,7 +84,7 @@ Sourced<LineForce> ring_line_force(Millimetre radius, const RingLoad& load)
     // Bending pulls one side of the ring and pushes the other: the side where it adds to the axial load counts.
     const double bending = std::abs(load.bending.value()) / (pi * R * R);
     force.outward = load.axial.value() / (2 * pi * R) + (load.axial.value() < 0 ? -bending : bending);
-    return {force, "weld as a line: Shigley 9th ed. table 9-2 [Shigley2011]", Provenance::derived};
+    return {force, "weld as a line: Shigley 9th ed. tables 9-1 and 9-2 [Shigley2011]", Provenance::derived};
 }
 
 Sourced<ThroatPlaneStress> throat_plane_stress(const FilletWeld& weld, const LineForce& force)

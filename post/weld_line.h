@@ -42,7 +42,8 @@ struct RingLoad
 
 // Stresses on the throat of a ring weld of radius R and throat a, each on its own, MPa.
 //   T/(2 pi R^2 a), M/(pi R^2 a) at the outermost point, N/(2 pi R a)
-// Source: [Shigley2011] table 9-2, circle, from memory; derived from J = 2 pi R^3 a, I = pi R^3 a.
+// Source: [Shigley2011] tables 9-1 (torsion) and 9-2 (bending), circle, from memory; derived from J = 2 pi R^3 a,
+// I = pi R^3 a.
 struct RingThroatStress
 {
     Megapascal torsion, bending, axial;

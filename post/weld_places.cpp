@@ -55,6 +55,15 @@ double wall_at(const Case& asked, const std::string& site)
     return (section.outer_diameter - section.bore).value() / 2;
 }
 
+double size_at(const Case& asked, const std::string& site)
+{
+    const bool is_butt = site == "butt-surface";
+    const RoundSection section = is_butt ? butt_section(asked) : bar_section(asked, side_of(site));
+    const bool is_solid_bar = (is_butt || site.starts_with("bar")) && section.bore.value() == 0;
+    if (is_solid_bar) return section.outer_diameter.value();
+    return is_butt ? (section.outer_diameter - section.bore).value() / 2 : wall_at(asked, site);
+}
+
 FilletWeld fillet_weld(const Case& asked, Side side)
 {
     return {asked.sleeve->weld.leg_on_bar, asked.sleeve->weld.leg_on_sleeve,

@@ -20,6 +20,10 @@ RoundSection butt_section(const Case& asked);                   // what is fused
 // sleeve's wall at its end, the depth of the fused ring. `site` as in SiteAnswer.
 double wall_at(const Case& asked, const std::string& site);
 
+// Thickness for the size effect, mm: as wall_at, but the whole diameter of a solid bar, because in bending and in
+// torsion its stress falls from the surface inward as in a plate as thick as that. Derived; no document for round bars.
+double size_at(const Case& asked, const std::string& site);
+
 FilletWeld fillet_weld(const Case& asked, Side side);
 
 // 16T/(pi d^3), 32M/(pi d^3) of the bar beside the weld; all of the load passes there.

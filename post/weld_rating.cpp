@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "post/rated_curves.h"
 #include "post/site_loads.h"
 
 namespace splicewright
@@ -156,8 +157,11 @@ WeldRating weld_rating(const WeldSpectrum& spectrum, const WeldCurves& curves)
     return rating;
 }
 
-CheckRow weld_row(const Case& asked, const RowTitle& title, const WeldUnitStress& stress, const WeldCurves& curves)
+CheckRow weld_row(const Case& asked, const RowTitle& title, const WeldUnitStress& unit, const WeldCurves& classes)
 {
+    const WeldUnitStress stress = rated_stress(asked, title.site, unit);
+    const WeldCurves curves = rated_curves(asked, classes);
+    const Sourced<std::string> rated = rating_note(asked, title.site, classes);
     const WeldSpectrum spectrum = weld_spectrum(asked.load, stress);
     const WeldRating rating = weld_rating(spectrum, curves);
     CheckRow row = titled_row(title);
@@ -179,12 +183,16 @@ CheckRow weld_row(const Case& asked, const RowTitle& title, const WeldUnitStress
                                       curves.rule == InteractionRule::squares ? "cubes and fifths" : "squares",
                                       rating.by_other_rule));
     if (rating.normal.extrapolated || rating.shear.extrapolated) append_note(row.note, stretched_note);
+    append_note(row.note, rated.value);
+    row.provenance = weaker(row.provenance, rated.provenance);
     return row;
 }
 
-CheckRow equivalent_row(const Case& asked, const RowTitle& title, const WeldUnitStress& stress, Equivalent equivalent,
-                        const SnCurve& curve)
+CheckRow equivalent_row(const Case& asked, const RowTitle& title, const WeldUnitStress& unit, Equivalent equivalent,
+                        const SnCurve& plain)
 {
+    const WeldUnitStress stress = rated_stress(asked, title.site, unit);
+    const SnCurve curve = rated_equivalent_curve(asked, plain);
     const Spectrum spectrum = equivalent_spectrum(asked.load, stress, equivalent);
     const double limit = allowed_sum(InteractionRule::squares, mean_stress(asked.load));
     const FatigueUtilisation rating = fatigue_utilisation(spectrum, curve, Amplitude::variable, limit);
@@ -201,6 +209,10 @@ CheckRow equivalent_row(const Case& asked, const RowTitle& title, const WeldUnit
     append_note(row.note, fmt::format("{}, {}", curve.name, row.brief));
     append_note(row.note, fmt::format("Miner sum {:.1f} allowed", limit));
     if (rating.extrapolated) append_note(row.note, stretched_note);
+    if (asked.rating.survival)
+        append_note(row.note, fmt::format("survival {:.4g} %: class times {:.3f} (judgement)",
+                                          100 * *asked.rating.survival, survival_factor(asked.rating, plain.slope)));
+    if (asked.rating.survival) row.provenance = weaker(row.provenance, Provenance::judgement);
     return row;
 }
 

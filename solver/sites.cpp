@@ -10,7 +10,10 @@ namespace splicewright
 namespace
 {
 
-constexpr int angles_over_half_turn = 12;
+// A whole turn, since the shear of bending adds to that of torque on one half of it only. Bending alone peaks in its
+// plane or across it, which 24 angles hold. Beside other loads the square of a stress falls short of its peak by at
+// most (1 - cos 3 deg)/2, 0.07 %, of its swing.
+constexpr int angles_of_bending = 24, angles_beside_others = 120;
 constexpr double undisturbed_diameters = 0.6;  // Saint-Venant: what a notch disturbs has died out by then
 
 std::vector<MeshEdge> edges_on(const Mesh& mesh, const std::string& curve, const std::string& region_prefix)
@@ -92,11 +95,12 @@ double largest_principal(const PointStress& stress)
 SitePeak site_peak(const SiteStress& site, const CombinedLoad& load)
 {
     SitePeak peak;
-    const int n_angles = load.bending == 0 ? 0 : angles_over_half_turn;
+    const bool is_alone = load.torque == 0 && load.axial == 0 && load.press == 0;
+    const int n_angles = load.bending == 0 ? 1 : is_alone ? angles_of_bending : angles_beside_others;
     for (Eigen::Index i = 0; i < site.z.size(); ++i)
-        for (int k = 0; k <= n_angles; ++k)
+        for (int k = 0; k < n_angles; ++k)
         {
-            const double theta = n_angles == 0 ? 0 : std::numbers::pi * k / n_angles;
+            const double theta = 2 * std::numbers::pi * k / n_angles;
             const PointStress stress = point_stress(site, i, load, theta);
             const double equivalent = von_mises(stress);
             if (equivalent > peak.von_mises)

@@ -30,7 +30,8 @@ TEST(Defaults, OfAPlainShaftAreAllRecorded)
     EXPECT_DOUBLE_EQ(asked.load.revolutions, 1e8);
     EXPECT_EQ(default_of(asked, "load.tyre_radius"), "0.30 m (for kilometres only (judgement))");
     EXPECT_EQ(asked.load.tyre_radius, Millimetre(300));
-    EXPECT_EQ(asked.defaults.size(), 8U);
+    EXPECT_NE(default_of(asked, "left.surface"), "");
+    EXPECT_EQ(asked.defaults.size(), 9U);
 }
 
 TEST(Defaults, OfTheTyreDistanceAreAsTheReasonSays)
@@ -120,7 +121,7 @@ TEST(Cautions, ThinThroatAndThinWall)
 TEST(Cautions, SteelThatShouldNotBeWelded)
 {
     EXPECT_TRUE(has_caution(accepted(splice_with("\"C45 +QT\"", "\"300M\"")), "The left bar is 300M"));
-    EXPECT_FALSE(has_caution(accepted(with(plain_shaft, "C45 +N", "300M")), "300M"));
+    EXPECT_FALSE(has_caution(accepted(with(plain_shaft, "C45 +N", "300M")), "should not be welded"));
 }
 
 TEST(Cautions, LooseSleeve)

@@ -95,7 +95,7 @@ TEST(WeldedSteel, HasTheLawOfSecondarySources)
     // The same pair is quoted as 1.65e-8 mm with dK in MPa sqrt(m).
     EXPECT_NEAR(found.value.constant * std::pow(std::sqrt(1000.0), 3), 1.65e-8, 0.005e-8);
     // 12 sqrt(27) = 62.35 MPa sqrt(m)
-    EXPECT_NEAR(assumed_toughness().value, 62.35 * std::sqrt(1000.0), 0.2);
+    EXPECT_NEAR(toughness_of({}, 10).value, 62.35 * std::sqrt(1000.0), 0.2);
 }
 
 }  // namespace

@@ -93,6 +93,30 @@ TEST(Inspection, WaitsLongerOutsideTheRange)
     EXPECT_NE(when_of(*shop_sheet(made_splice("", "")), "butt weld", "magnetic").find("48 h"), std::string::npos);
 }
 
+// Source: [EN1090-2] table 23; never under the 16 h of [EN1011-2]. Butt fused 9 mm deep, throat of the sleeve 4.2 mm.
+TEST(Inspection, WaitGoesByTheSizeOfTheWeldTheHeatAndTheGrade)
+{
+    const auto waits = [](const std::string& yield, const std::string& heat, const std::string& depth)
+    {
+        std::string text = with(splice_with("\"C45 +QT\"", "\"mild\""), "\"C45 +N\"", "\"mild\"");
+        text = with(text, "penetration = \"9 mm\"", fmt::format("penetration = \"{}\"", depth));
+        text = fmt::format(
+            "{}[making]\nheat_input = \"{}\"\n[[material]]\nname = \"mild\"\nyield = \"{}\"\ntensile = "
+            "\"560 MPa\"\n{}",
+            text, heat, yield, mild_chemistry);
+        const ShopSheet sheet = *shop_sheet(accepted(text));
+        EXPECT_TRUE(sheet.heat.is_standard);
+        return when_of(sheet, "butt weld", "magnetic").substr(0, 4) +
+               when_of(sheet, "sleeve welds", "magnetic").substr(0, 4);
+    };
+    EXPECT_EQ(waits("355 MPa", "1 kJ/mm", "9 mm"), "16 h16 h");
+    EXPECT_EQ(waits("460 MPa", "1 kJ/mm", "9 mm"), "24 h24 h");
+    EXPECT_EQ(waits("460 MPa", "3.5 kJ/mm", "9 mm"), "40 h24 h");
+    EXPECT_EQ(waits("355 MPa", "3.5 kJ/mm", "full"), "40 h16 h");
+    EXPECT_EQ(waits("460 MPa", "3.5 kJ/mm", "full"), "48 h24 h");
+    EXPECT_EQ(waits("460 MPa", "1 kJ/mm", "full"), "40 h24 h");
+}
+
 TEST(Inspection, LooksAtTheButtBeforeTheSleeveHidesIt)
 {
     const ShopSheet sheet = *shop_sheet(made_splice("", ""));

@@ -1,0 +1,94 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "post/rated_curves.h"
+
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "post/site_loads.h"
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr double deviation_of_log_cycles = 0.2;
+constexpr double deviations_of_classes = 2;
+
+SnCurve with_factors(const Rating& rating, SnCurve curve, double relief)
+{
+    curve.partial_factor = rating.partial_factor;
+    curve.fatigue_class = relief * survival_factor(rating, curve.slope) * curve.fatigue_class;
+    return curve;
+}
+
+}  // namespace
+
+bool feels_misalignment(const std::string& site)
+{
+    return site.starts_with("bar-toe") || site.starts_with("sleeve-toe") || site == "butt-surface" ||
+           site == "land-edge";
+}
+
+double relief_factor(const Case& asked, InteractionRule rule)
+{
+    if (asked.rating.relief == StressRelief::none || asked.load.axial.value() > 0 || peak_load(asked).press > 0)
+        return 1;
+    return rule == InteractionRule::squares ? 1.6 : 1.25;
+}
+
+double survival_factor(const Rating& rating, double slope)
+{
+    if (!rating.survival) return 1;
+    return std::pow(
+        10, (deviations_of_classes - deviations_below_mean(*rating.survival)) * deviation_of_log_cycles / slope);
+}
+
+WeldCurves rated_curves(const Case& asked, const WeldCurves& curves)
+{
+    return {with_factors(asked.rating, curves.normal, relief_factor(asked, curves.rule)),
+            with_factors(asked.rating, curves.shear, 1), curves.rule};
+}
+
+SnCurve rated_equivalent_curve(const Case& asked, const SnCurve& curve) { return with_factors(asked.rating, curve, 1); }
+
+WeldUnitStress rated_stress(const Case& asked, const std::string& site, const WeldUnitStress& stress)
+{
+    WeldUnitStress rated = stress;
+    if (feels_misalignment(site)) rated.normal_by_bending *= asked.rating.misalignment_factor;
+    return rated;
+}
+
+Sourced<std::string> rating_note(const Case& asked, const std::string& site, const WeldCurves& curves)
+{
+    Sourced<std::string> answer{"", "", Provenance::theory};
+    const Rating& rating = asked.rating;
+    const auto add = [&](const std::string& words, Provenance provenance)
+    {
+        append_note(answer.value, words);
+        answer.provenance = weaker(answer.provenance, provenance);
+    };
+    if (rating.partial_factor_name != Rating().partial_factor_name)
+        add(fmt::format("partial factor {:g} ({})", rating.partial_factor, rating.partial_factor_name),
+            rating.partial_factor_name == "stated" ? Provenance::stated : Provenance::from_memory);
+    if (rating.survival)
+        add(fmt::format("survival {:.4g} %: classes times {:.3f} in normal stress and {:.3f} in shear, standard "
+                        "deviation of log N 0.2 (judgement)",
+                        100 * *rating.survival, survival_factor(rating, curves.normal.slope),
+                        survival_factor(rating, curves.shear.slope)),
+            Provenance::judgement);
+    const double relief = relief_factor(asked, curves.rule);
+    if (relief > 1)
+        add(fmt::format("stress-relieved, reversed bending: class of normal stress times {:g} (from memory: verify)",
+                        relief),
+            Provenance::from_memory);
+    else if (rating.relief == StressRelief::stress_relieved)
+        add("stress-relieved, and not counted beside an axial tension or a press fit, whose mean stress would use it "
+            "up",
+            Provenance::theory);
+    if (rating.misalignment_factor > 1 && feels_misalignment(site))
+        add(fmt::format("misalignment: normal stress times {:g}", rating.misalignment_factor), Provenance::stated);
+    return answer;
+}
+
+}  // namespace splicewright
