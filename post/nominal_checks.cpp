@@ -71,7 +71,7 @@ void add_bar_toe(std::vector<CheckRow>& rows, const Case& asked, const std::stri
     const double plate = wall_at(asked, site),
                  cover = wall_at(asked, fmt::format("sleeve-toe.{}", name_of(side_of(site))));
     WeldCurves iiw = iiw_curves(cover_end_class(cover, plate), 80);
-    iiw.normal.fatigue_class = thickness_factor(Millimetre{plate}, toe_exponent) * iiw.normal.fatigue_class;
+    thicken(iiw, Millimetre{plate}, toe_exponent);
     const std::string detail = fmt::format("thickness taken as {:.3g} mm for the bar and {:.3g} mm for the sleeve; {}",
                                            plate, cover, no_reduction);
     rows.push_back(
@@ -103,8 +103,7 @@ void add_bar_toe(std::vector<CheckRow>& rows, const Case& asked, const std::stri
 void add_sleeve_toe(std::vector<CheckRow>& rows, const Case& asked, const WeldForce& weld, const std::string& site)
 {
     WeldCurves curves = iiw_curves(63, 80);
-    curves.normal.fatigue_class =
-        thickness_factor(Millimetre{wall_at(asked, site)}, toe_exponent) * curves.normal.fatigue_class;
+    thicken(curves, Millimetre{wall_at(asked, site)}, toe_exponent);
     rows.push_back(nominal_row(
         asked,
         {site, "nominal-iiw", "fillet's toe, IIW class",
@@ -153,7 +152,7 @@ void add_butt(std::vector<CheckRow>& rows, const Case& asked, const MeridianAnsw
     }
     const Millimetre thickness = (butt_section(asked).outer_diameter - butt_section(asked).bore) / 2;
     WeldCurves curves = eurocode_curves(112, 100);
-    curves.normal.fatigue_class = thickness_factor(thickness, butt_exponent) * curves.normal.fatigue_class;
+    thicken(curves, thickness, butt_exponent);
     rows.push_back(nominal_row(
         asked,
         {"butt-surface", "nominal-ec3", "ground butt, EN 1993-1-9",

@@ -9,6 +9,7 @@
 
 #include "post/site_loads.h"
 #include "post/weld_places.h"
+#include "post/worked_weld.h"
 
 namespace splicewright
 {
@@ -33,22 +34,44 @@ std::string thin_wall(const Case& asked, const std::string& site)
                                 : "";
 }
 
+std::string place(const SiteAnswer& site) { return fmt::format("at {}", site.id); }
+
 WeldUnitStress principal_stress(const SiteAnswer& site)
 {
-    return {site.torsion.shear.value, site.bending.principal.value, 0, error_pct(site.torsion.shear),
-            error_pct(site.bending.principal)};
+    return {site.torsion.shear.value,
+            site.bending.principal.value,
+            0,
+            error_pct(site.torsion.shear),
+            error_pct(site.bending.principal),
+            {unit_step("k_tau, largest shear on the surface by 1 N·mm of torque", place(site),
+                       site.torsion.shear.value, error_pct(site.torsion.shear))},
+            {unit_step("k_sigma, largest principal stress by 1 N·mm of bending", place(site),
+                       site.bending.principal.value, error_pct(site.bending.principal))}};
 }
 
 // Torsion gives sqrt(3) times its shear, so that equivalents of the two unit loads come out as solved.
 WeldUnitStress von_mises_stress(const SiteAnswer& site)
 {
-    return {site.torsion.von_mises.value / std::numbers::sqrt3, site.bending.von_mises.value, 0,
-            error_pct(site.torsion.von_mises), error_pct(site.bending.von_mises)};
+    const double mises = site.torsion.von_mises.value, shear = mises / std::numbers::sqrt3;
+    return {shear,
+            site.bending.von_mises.value,
+            0,
+            error_pct(site.torsion.von_mises),
+            error_pct(site.bending.von_mises),
+            {unit_step("largest von Mises stress by 1 N·mm of torque", place(site), mises,
+                       error_pct(site.torsion.von_mises)),
+             worked_step("the shear that it stands for", "k_tau = k_v/sqrt(3)", put_in("{}/sqrt(3)", {mises}), shear,
+                         "MPa per N·mm")},
+            {unit_step("k_sigma, largest von Mises stress by 1 N·mm of bending", place(site),
+                       site.bending.von_mises.value, error_pct(site.bending.von_mises))}};
 }
 
 WeldUnitStress shear_stress(const SiteAnswer& site)
 {
-    return {site.torsion.shear.value, 0, 0, error_pct(site.torsion.shear), 0};
+    WeldUnitStress stress = principal_stress(site);
+    stress.normal_by_bending = stress.normal_error_pct = 0;
+    stress.bending_worked.clear();
+    return stress;
 }
 
 // Whether one of normal and shear is below 15 % of the other, the share below which it may be left out.
@@ -124,6 +147,26 @@ bool has_thin_wall(const Case& asked)
                        [&](const std::string& site) { return !thin_wall(asked, site).empty(); });
 }
 
+namespace
+{
+
+WeldUnitStress hot_spot_stress(const ExtrapolatedStress& stress, const HotSpot& spot, const char* points)
+{
+    const std::string where =
+        fmt::format("read at {} of t = {:.4g} mm from {} and extrapolated to it", points, spot.thickness, spot.site);
+    const double shear = std::abs(stress.torsion_shear.value), normal = std::abs(stress.bending_normal.value);
+    const double shear_error = error_pct(stress.torsion_shear), normal_error = error_pct(stress.bending_normal);
+    return {shear,
+            normal,
+            0,
+            shear_error,
+            normal_error,
+            {unit_step("k_tau, shear on the surface by 1 N·mm of torque", where, shear, shear_error)},
+            {unit_step("k_sigma, stress along the axis by 1 N·mm of bending", where, normal, normal_error)}};
+}
+
+}  // namespace
+
 std::vector<CheckRow> hot_spot_checks(const Case& asked, const MeridianAnswer& answer)
 {
     WeldCurves curves{normal_curve(Megapascal{90}, partial_factor(), Provenance::from_memory),
@@ -134,17 +177,14 @@ std::vector<CheckRow> hot_spot_checks(const Case& asked, const MeridianAnswer& a
         const auto add = [&](const char* how, const char* points, const ExtrapolatedStress& stress)
         {
             WeldCurves thick = curves;
-            thick.normal.fatigue_class =
-                thickness_factor(Millimetre{spot.thickness}, 0.3) * curves.normal.fatigue_class;
+            thicken(thick, Millimetre{spot.thickness}, 0.3);
             CheckRow row =
                 weld_row(asked,
                          {spot.site, fmt::format("hot-spot-{}", how), fmt::format("hot-spot stress, {}", how),
                           fmt::format("surface stress by finite elements at {} of the thickness, extrapolated "
                                       "to the toe; FAT 90, shear 80, squares with 0.5, Miner sum 0.5 or 0.2",
                                       points)},
-                         {std::abs(stress.torsion_shear.value), std::abs(stress.bending_normal.value), 0,
-                          error_pct(stress.torsion_shear), error_pct(stress.bending_normal)},
-                         thick);
+                         hot_spot_stress(stress, spot, points), thick);
             append_note(row.note, fmt::format("thickness taken as {:.3g} mm (half the diameter of a solid bar: "
                                               "judgement); shear class as for fillets (judgement)",
                                               spot.thickness));

@@ -16,7 +16,10 @@ struct Limit
     Megapascal stress;
     std::string whose;
     Provenance provenance = Provenance::from_memory;
+    Megapascal yield{}; // of the metal, where the limit is a factor times it
+    double factor = 1;  // below 1: softened
 };
+WorkedStep limit_step(const Limit& limit);
 
 Limit yield_of(const Material& material);
 Limit heated_yield_of(const Material& material);  // softened beside a weld, judgement
@@ -34,9 +37,18 @@ struct EurocodeThroat
 };
 EurocodeThroat eurocode_throat(const Case& asked, Side side);
 
+// A value of the throat where it is worst around the turn, and how it came about.
+template <class Value>
+struct WorstThroat
+{
+    Value value{};
+    std::vector<WorkedStep> worked;
+};
+
 // Worst over 24 angles around the turn under a load: directional method, simplified method, von Mises stress in MPa.
-WeldCheck worst_directional(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
-WeldCheck worst_simplified(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
-double worst_throat_stress(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
+WorstThroat<WeldCheck> worst_directional(const Case& asked, const WeldForce& weld, Side side,
+                                         const CombinedLoad& load);
+WorstThroat<WeldCheck> worst_simplified(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
+WorstThroat<double> worst_throat_stress(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
 
 }  // namespace splicewright
