@@ -10,6 +10,8 @@
 #include "post/site_loads.h"
 #include "post/strength_limits.h"
 #include "post/weld_places.h"
+#include "post/worked_crack.h"
+#include "post/worked_weld.h"
 
 namespace splicewright
 {
@@ -20,6 +22,7 @@ namespace
 struct TipUnit
 {
     double by_torque = 0, by_bending = 0;
+    std::vector<WorkedStep> torque_worked, bending_worked;
 };
 
 // Worst over the ways in which the slit may hang together. An opening that is negative closes the crack in one half of
@@ -34,8 +37,13 @@ TipUnit tip_unit(const TipAnswer& tip, double poisson_ratio)
     };
     for (const TipIntensities& bracket : tip.brackets)
     {
-        unit.by_torque = std::max(unit.by_torque, joined(bracket.torsion));
-        unit.by_bending = std::max(unit.by_bending, joined(bracket.bending));
+        const double by_torque = joined(bracket.torsion), by_bending = joined(bracket.bending);
+        if (by_torque > unit.by_torque || unit.torque_worked.empty())
+            unit.torque_worked = resultant_steps("torque", bracket.torsion, poisson_ratio, by_torque);
+        if (by_bending > unit.by_bending || unit.bending_worked.empty())
+            unit.bending_worked = resultant_steps("bending", bracket.bending, poisson_ratio, by_bending);
+        unit.by_torque = std::max(unit.by_torque, by_torque);
+        unit.by_bending = std::max(unit.by_bending, by_bending);
     }
     return unit;
 }
@@ -60,11 +68,13 @@ std::vector<CrackCycles> cycles_of(const Load& load, const TipUnit& unit, const 
     std::vector<CrackCycles> cycles;
     const auto add = [&](double torque_range, double bending, double count)
     {
-        cycles.push_back({count, [=](double a)
+        cycles.push_back({count,
+                          [=](double a)
                           {
                               return std::hypot(unit.by_torque * torque_range * growth.by_torque(a),
                                                 unit.by_bending * 2 * bending * growth.by_bending(a));
-                          }});
+                          },
+                          torque_range, bending});
     };
     for (const TorqueBlock& block : load.blocks)
         add((block.high - block.low).value(),
@@ -79,7 +89,20 @@ double peak_intensity(const Load& load, const TipUnit& unit, const Growth& growt
                       unit.by_bending * load.peak_bending.value() * growth.by_bending(a));
 }
 
-CrackPlan land_plan(const Case& asked, const MeridianAnswer& answer, const TipUnit& unit)
+// Whether any bending acts, at the peak or in the cycles.
+bool bends(const Load& load) { return load.peak_bending.value() != 0 || load.running_bending.value() != 0; }
+
+WorkedCrack worked_crack(const Load& load, const TipUnit& unit, const Growth& growth, double first, double most)
+{
+    WorkedCrack crack;
+    crack.plan = {first, most, cycles_of(load, unit, growth), {}};
+    crack.by_torque = unit.by_torque, crack.by_bending = unit.by_bending;
+    crack.peak_torque = load.peak_torque.value(), crack.peak_bending = load.peak_bending.value();
+    crack.growth_by_torque = growth.by_torque, crack.growth_by_bending = growth.by_bending;
+    return crack;
+}
+
+WorkedCrack land_plan(const Case& asked, const MeridianAnswer& answer, const TipUnit& unit)
 {
     // As the mesh has it: the land ends at the mean of both radii less the penetration.
     const double outer =
@@ -92,16 +115,23 @@ CrackPlan land_plan(const Case& asked, const MeridianAnswer& answer, const TipUn
     const Megapascal yield = butt_limit(asked).stress;
     const double toughness = assumed_toughness().value;
     const Load load = asked.load;
-    CrackPlan plan{first, first + 0.999 * (outer - first), cycles_of(load, unit, growth), {}};
-    plan.static_use = [=](double a)
+    WorkedCrack crack = worked_crack(load, unit, growth, first, first + 0.999 * (outer - first));
+    const auto ring = [=](double a) { return RoundSection{Millimetre{2 * outer}, Millimetre{2 * a}}; };
+    crack.collapse = [=](double a) { return plastic_utilisation(ring(a), yield, peak).value; };
+    crack.plan.static_use = [=, collapse = crack.collapse](double a)
+    { return std::max(collapse(a), peak_intensity(load, unit, growth, a) / toughness); };
+    crack.collapse_steps = [=, collapse = crack.collapse](double a)
+    { return plastic_steps(ring(a), yield, peak, collapse(a)); };
+    crack.growth_steps = [=](double a)
     {
-        const double collapse = plastic_utilisation({Millimetre{2 * outer}, Millimetre{2 * a}}, yield, peak).value;
-        return std::max(collapse, peak_intensity(load, unit, growth, a) / toughness);
+        std::vector<WorkedStep> steps = penny_torsion_steps(first, a, outer);
+        if (bends(load)) append(steps, penny_bending_steps(first, a, outer));
+        return steps;
     };
-    return plan;
+    return crack;
 }
 
-CrackPlan root_plan(const Case& asked, const WeldForce& weld, Side side, const TipUnit& unit)
+WorkedCrack root_plan(const Case& asked, const WeldForce& weld, Side side, const TipUnit& unit)
 {
     const double whole = throat(fillet_weld(asked, side)).value();
     const auto ligament = [=](double a) { return 1 / std::sqrt(1 - a / whole); };
@@ -111,11 +141,38 @@ CrackPlan root_plan(const Case& asked, const WeldForce& weld, Side side, const T
     const double shear =
         stress.shear_by_torque * load.peak_torque.value() + stress.shear_by_bending * load.peak_bending.value();
     const double mean = std::hypot(stress.normal_by_bending * load.peak_bending.value(), std::sqrt(3.0) * shear);
-    const double yield = throat_limit(asked, side).stress.value(), toughness = assumed_toughness().value;
-    CrackPlan plan{0, 0.999 * whole, cycles_of(load, unit, growth), {}};
-    plan.static_use = [=](double a)
-    { return std::max(mean / yield / (1 - a / whole), peak_intensity(load, unit, growth, a) / toughness); };
-    return plan;
+    const Limit limit = throat_limit(asked, side);
+    const double yield = limit.stress.value(), toughness = assumed_toughness().value;
+    WorkedCrack crack = worked_crack(load, unit, growth, 0, 0.999 * whole);
+    crack.collapse = [=](double a) { return mean / yield / (1 - a / whole); };
+    crack.plan.static_use = [=, collapse = crack.collapse](double a)
+    { return std::max(collapse(a), peak_intensity(load, unit, growth, a) / toughness); };
+    crack.growth_steps = [=](double a)
+    {
+        return std::vector<WorkedStep>{
+            worked_step(fmt::format("growth of the intensity as the throat w shrinks by a = {:.5g} mm", a),
+                        "g_T = g_M = 1/sqrt(1 - a/w)", put_in("1/sqrt(1-{}/{})", {a, whole}), ligament(a), "")};
+    };
+    crack.collapse_steps = [=](double a)
+    {
+        std::vector<WorkedStep> steps{throat_size_step(fillet_weld(asked, side))};
+        append(steps, stress.torque_worked);
+        if (bends(load)) append(steps, stress.bending_worked);
+        steps.push_back(worked_step("shear of the throat along the weld at the peak load", "tau = k_tau T + k_tauM M",
+                                    put_in("{}*{}+{}*{}", {stress.shear_by_torque, load.peak_torque.value(),
+                                                           stress.shear_by_bending, load.peak_bending.value()}),
+                                    shear, "MPa"));
+        steps.push_back(
+            worked_step("von Mises stress of the throat", "sigma_v = sqrt((k_sigma M)^2 + 3 tau^2)",
+                        put_in("sqrt(({}*{})^2+3*{}^2)", {stress.normal_by_bending, load.peak_bending.value(), shear}),
+                        mean, "MPa"));
+        steps.push_back(limit_step(limit));
+        steps.push_back(worked_step("share of the collapse load of what is left", "u = sigma_v/f/(1 - a/w)",
+                                    put_in("{}/{}/(1-{}/{})", {mean, yield, a, whole}), mean / yield / (1 - a / whole),
+                                    ""));
+        return steps;
+    };
+    return crack;
 }
 
 CheckRow growth_row(const std::string& site)
@@ -148,19 +205,26 @@ void add_tip(CrackChecks& checks, const Case& asked, const MeridianAnswer& answe
     {
         row.not_valid_because = "the bar is hollow: the growth formula is for a crack in a solid bar";
         row.brief = "not computed";
+        row.worked = {read_step(fmt::format("not computed: {}", row.not_valid_because), 0, "")};
         checks.rows.push_back(row);
         return;
     }
     const Side side = side_of(tip.id);
     const TipUnit unit =
         tip_unit(tip, land ? asked.bar[0]->material.poisson_ratio : asked.sleeve->weld.filler.poisson_ratio);
-    const CrackPlan plan =
+    const WorkedCrack crack =
         land ? land_plan(asked, answer, unit) : root_plan(asked, *answer.weld[index(side)], side, unit);
+    const CrackPlan& plan = crack.plan;
     const ParisLaw law = welded_steel_in_air().value;
     const CrackLife life = crack_life(plan, law, 1);
     row.error_pct = error_pct(tip);
-    row.demand = 1 / crack_scale(plan, law);
+    const double scale = crack_scale(plan, law);
+    row.demand = 1 / scale;
     row.utilisation = row.demand * (1 + row.error_pct / 100);
+    row.worked = unit.torque_worked;
+    if (bends(asked.load)) append(row.worked, unit.bending_worked);
+    append(row.worked, crack_steps(crack, law, assumed_toughness().value, scale));
+    row.worked.push_back(utilisation_step(row.demand, row.error_pct, row.utilisation));
     row.life = life.life;
     double largest = 0;
     for (const CrackCycles& cycles : plan.cycles) largest = std::max(largest, cycles.range(plan.first));
@@ -195,6 +259,7 @@ CrackChecks crack_checks(const Case& asked, const MeridianAnswer& answer, const 
         CheckRow row = growth_row(absent.substr(0, absent.find(':')));
         row.not_valid_because = absent.substr(absent.find(':') + 2);
         row.brief = "not computed";
+        row.worked = {read_step(fmt::format("not computed: {}", row.not_valid_because), 0, "")};
         checks.rows.push_back(row);
     }
     return checks;

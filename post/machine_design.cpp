@@ -125,6 +125,7 @@ Sourced<NotchSensitivity> notch_sensitivity(Megapascal tensile, Millimetre radiu
         const double root_a = load == NotchLoad::bending ? 1.24 - 2.25e-3 * S + 1.60e-6 * S * S - 4.11e-10 * S * S * S
                                                          : 0.958 - 1.83e-3 * S + 1.43e-6 * S * S - 4.11e-10 * S * S * S;
         answer.q = 1 / (1 + root_a / std::sqrt(radius.value()));
+        answer.root_a = root_a;
     }
     return {answer, "Neuber: Shigley 9th ed. eq. 6-33 to 6-35, in MPa and mm [Shigley2011]", Provenance::secondary};
 }

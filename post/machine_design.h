@@ -68,6 +68,7 @@ struct NotchSensitivity
 {
     std::optional<double> q;  // 0 to 1; absent outside the fitted range of tensile strength
     std::string absent_because;
+    double root_a = 0;  // Neuber's sqrt(a), mm^0.5; 0 where q is absent
 };
 
 // q = 1/(1 + sqrt(a)/sqrt(radius)), Neuber; sqrt(a) by cubic fits valid for tensile 340 to 1700 MPa in bending,

@@ -160,13 +160,6 @@ void add_butt(std::vector<CheckRow>& rows, const Case& asked, const MeridianAnsw
         stress, curves, "a plate's category: asks for a weld ground flush on both sides and fully inspected"));
 }
 
-WeldUnitStress fe_unit_stress(const SiteAnswer& site)
-{
-    const auto error_pct = [](const Measured& value) { return value.value > 0 ? 100 * value.error / value.value : 0; };
-    return {site.torsion.shear.value, site.bending.principal.value, 0, error_pct(site.torsion.shear),
-            error_pct(site.bending.principal)};
-}
-
 void add_parent(std::vector<CheckRow>& rows, const Case& asked, const SiteAnswer& site)
 {
     const auto add =
@@ -175,7 +168,7 @@ void add_parent(std::vector<CheckRow>& rows, const Case& asked, const SiteAnswer
         curves.normal.provenance = curves.shear.provenance = Provenance::from_memory;
         CheckRow row = nominal_row(
             asked, {site.id, name, check, fmt::format("structural stress by finite elements; {}", method)},
-            fe_unit_stress(site), curves, "a cap for metal away from welds; the notch of a shoulder is not in it");
+            site_unit_stress(site), curves, "a cap for metal away from welds; the notch of a shoulder is not in it");
         if (site.id.starts_with("bar."))
             row.not_valid_because = "for information: a plain bar away from welds is judged by machine-design practice";
         rows.push_back(row);

@@ -36,19 +36,6 @@ std::string thin_wall(const Case& asked, const std::string& site)
 
 std::string place(const SiteAnswer& site) { return fmt::format("at {}", site.id); }
 
-WeldUnitStress principal_stress(const SiteAnswer& site)
-{
-    return {site.torsion.shear.value,
-            site.bending.principal.value,
-            0,
-            error_pct(site.torsion.shear),
-            error_pct(site.bending.principal),
-            {unit_step("k_tau, largest shear on the surface by 1 N·mm of torque", place(site),
-                       site.torsion.shear.value, error_pct(site.torsion.shear))},
-            {unit_step("k_sigma, largest principal stress by 1 N·mm of bending", place(site),
-                       site.bending.principal.value, error_pct(site.bending.principal))}};
-}
-
 // Torsion gives sqrt(3) times its shear, so that equivalents of the two unit loads come out as solved.
 WeldUnitStress von_mises_stress(const SiteAnswer& site)
 {
@@ -68,7 +55,7 @@ WeldUnitStress von_mises_stress(const SiteAnswer& site)
 
 WeldUnitStress shear_stress(const SiteAnswer& site)
 {
-    WeldUnitStress stress = principal_stress(site);
+    WeldUnitStress stress = site_unit_stress(site);
     stress.normal_by_bending = stress.normal_error_pct = 0;
     stress.bending_worked.clear();
     return stress;
@@ -91,7 +78,7 @@ void add_notch_rows(std::vector<CheckRow>& rows, const Case& asked, const SiteAn
         weld_row(asked,
                  {site.id, "", "effective notch stress, 1 mm",
                   method + "; FAT 225 first principal, FAT 160 shear, squares with 0.5, Miner sum 0.5 or 0.2"},
-                 principal_stress(site), curves);
+                 site_unit_stress(site), curves);
     CheckRow mises = equivalent_row(
         asked,
         {site.id, "notch-von-mises", "effective notch, 1 mm, von Mises", method + "; FAT 200, Miner sum 0.5 or 0.2"},
@@ -101,7 +88,7 @@ void add_notch_rows(std::vector<CheckRow>& rows, const Case& asked, const SiteAn
                                method + "; FAT 160 shear alone, Miner sum 0.5 or 0.2"},
                               shear_stress(site), curves);
     joint.not_valid_because = mises.not_valid_because = shear.not_valid_because = reason;
-    if (reason.empty() && !one_kind_of_stress(asked, principal_stress(site), curves))
+    if (reason.empty() && !one_kind_of_stress(asked, site_unit_stress(site), curves))
         mises.not_valid_because =
             "torque and rotating bending are both felt and out of phase: von Mises asks for "
             "stresses that rise and fall together";
@@ -130,7 +117,7 @@ std::vector<CheckRow> small_notch_checks(const Case& asked, const MeridianAnswer
                                 {site.id, "notch-small", "effective notch stress, 0.05 mm",
                                  "effective notch stress, reference radius 0.05 mm; FAT 630 first principal, FAT 250 "
                                  "shear, squares with 0.5, Miner sum 0.5 or 0.2"},
-                                principal_stress(site), curves));
+                                site_unit_stress(site), curves));
     }
     return rows;
 }

@@ -44,8 +44,7 @@ CheckRow section_row(const std::string& site, const std::string& name, const std
 }
 
 // What part of each load acts here, where it is not all of it; `part` may be that of the sleeve or of the butt.
-std::vector<WorkedStep> part_steps(const PartOfLoad& part, const SectionLoad& load, const Load& peak,
-                                   double error_pct)
+std::vector<WorkedStep> part_steps(const PartOfLoad& part, const SectionLoad& load, const Load& peak, double error_pct)
 {
     std::vector<WorkedStep> steps;
     const auto add = [&](const char* name, const char* symbol, double share, double all, double here, const char* unit)
@@ -54,8 +53,9 @@ std::vector<WorkedStep> part_steps(const PartOfLoad& part, const SectionLoad& lo
         const std::string source = symbol[0] == 'T' ? by_finite_elements(error_pct) : "from the finite elements";
         steps.push_back(
             read_step(fmt::format("part of the {} that passes here, {}", name, source), std::abs(share), ""));
-        steps.push_back(worked_step(fmt::format("{} that passes here", name), fmt::format("{0} = part {0}_peak", symbol),
-                                    put_in("{}*{}", {std::abs(share), all}), here, unit));
+        steps.push_back(worked_step(fmt::format("{} that passes here", name),
+                                    fmt::format("{0} = part {0}_peak", symbol), put_in("{}*{}", {std::abs(share), all}),
+                                    here, unit));
     };
     add("torque", "T", part.torque, peak.peak_torque.value(), load.torque.value(), "N·mm");
     add("bending", "M", part.bending, peak.peak_bending.value(), load.bending.value(), "N·mm");
@@ -134,11 +134,11 @@ std::vector<WorkedStep> ring_steps(const FilletWeld& fillet, const Load& load, c
                     put_in("{}/(pi*{}^2*{})", {load.peak_bending.value(), radius, a}), stress.bending.value(), "MPa"),
         worked_step("stress by the axial force", "sigma_n = N/(2 pi R a)",
                     put_in("{}/(2*pi*{}*{})", {load.axial.value(), radius, a}), stress.axial.value(), "MPa")};
-    steps.push_back(worked_step(
-        "von Mises stress", "sigma_v = sqrt((|sigma_b| + |sigma_n|)^2 + 3 tau^2)",
-        put_in("sqrt(({}+{})^2+3*{}^2)", {std::abs(stress.bending.value()), std::abs(stress.axial.value()),
-                                          stress.torsion.value()}),
-        von_mises, "MPa"));
+    steps.push_back(
+        worked_step("von Mises stress", "sigma_v = sqrt((|sigma_b| + |sigma_n|)^2 + 3 tau^2)",
+                    put_in("sqrt(({}+{})^2+3*{}^2)",
+                           {std::abs(stress.bending.value()), std::abs(stress.axial.value()), stress.torsion.value()}),
+                    von_mises, "MPa"));
     return steps;
 }
 

@@ -45,11 +45,11 @@ std::vector<WorkedStep> surface_steps(const SiteDemand& demand)
     const PointStress& s = demand.stress;
     const std::string place = fmt::format("at z = {:.4g} mm, r = {:.4g} mm, {:.4g} deg from the plane of bending",
                                           demand.z, demand.r, demand.theta * 180 / std::numbers::pi);
-    std::vector<WorkedStep> steps{
-        read_step(fmt::format("stress along the meridian, s, under the peak load {}, {}", place,
-                              by_finite_elements(demand.error_pct)),
-                  s.along, "MPa"),
-        read_step("hoop stress there, h", s.hoop, "MPa"), read_step("shear between them, t", s.shear, "MPa")};
+    std::vector<WorkedStep> steps{read_step(fmt::format("stress along the meridian, s, under the peak load {}, {}",
+                                                        place, by_finite_elements(demand.error_pct)),
+                                            s.along, "MPa"),
+                                  read_step("hoop stress there, h", s.hoop, "MPa"),
+                                  read_step("shear between them, t", s.shear, "MPa")};
     if (s.across == 0 && s.across_along == 0 && s.across_hoop == 0)
     {
         steps.push_back(worked_step("von Mises stress", "sigma_v = sqrt(s^2 - s h + h^2 + 3 t^2)",
@@ -61,8 +61,7 @@ std::vector<WorkedStep> surface_steps(const SiteDemand& demand)
     steps.push_back(read_step("shear on the surface along the meridian, t_s", s.across_along, "MPa"));
     steps.push_back(read_step("shear on the surface around, t_h", s.across_hoop, "MPa"));
     steps.push_back(worked_step(
-        "von Mises stress",
-        "sigma_v = sqrt(((s - h)^2 + (h - n)^2 + (n - s)^2)/2 + 3 (t^2 + t_s^2 + t_h^2))",
+        "von Mises stress", "sigma_v = sqrt(((s - h)^2 + (h - n)^2 + (n - s)^2)/2 + 3 (t^2 + t_s^2 + t_h^2))",
         put_in("sqrt((({}-{})^2+({}-{})^2+({}-{})^2)/2+3*({}^2+{}^2+{}^2))",
                {s.along, s.hoop, s.hoop, s.across, s.across, s.along, s.shear, s.across_along, s.across_hoop}),
         demand.von_mises, "MPa"));

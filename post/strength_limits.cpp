@@ -72,10 +72,10 @@ Limit heated_yield_of(const Material& material)
 
 WorkedStep limit_step(const Limit& limit)
 {
-    return limit.factor < 1 ? worked_step(limit.whose, "f = k f_y",
-                                          put_in("{}*{}", {limit.factor, limit.yield.value()}), limit.stress.value(),
-                                          "MPa")
-                            : read_step(limit.whose, limit.stress.value(), "MPa");
+    return limit.factor < 1
+               ? worked_step(limit.whose, "f = k f_y", put_in("{}*{}", {limit.factor, limit.yield.value()}),
+                             limit.stress.value(), "MPa")
+               : read_step(limit.whose, limit.stress.value(), "MPa");
 }
 
 Limit butt_limit(const Case& asked)
@@ -115,8 +115,7 @@ WorstThroat<WeldCheck> worst_directional(const Case& asked, const WeldForce& wel
     const FilletWeld fillet = fillet_weld(asked, side);
     const auto check_of = [&](const LineForce& force)
     { return directional_check(throat_plane_stress(fillet, force).value, eurocode.tensile, eurocode.beta_w).value; };
-    const TurnedForce at =
-        worst_angle(weld, load, [&](const LineForce& force) { return check_of(force).utilisation; });
+    const TurnedForce at = worst_angle(weld, load, [&](const LineForce& force) { return check_of(force).utilisation; });
     WorstThroat<WeldCheck> worst{check_of(at.force), line_force_steps(weld, load, at.theta, at.force)};
     append(worst.worked, throat_steps(fillet, at.force, throat_plane_stress(fillet, at.force).value, "MPa"));
     append(worst.worked, worst.value.worked);
@@ -129,8 +128,7 @@ WorstThroat<WeldCheck> worst_simplified(const Case& asked, const WeldForce& weld
     const FilletWeld fillet = fillet_weld(asked, side);
     const auto check_of = [&](const LineForce& force)
     { return simplified_check(fillet, force, eurocode.tensile, eurocode.beta_w).value; };
-    const TurnedForce at =
-        worst_angle(weld, load, [&](const LineForce& force) { return check_of(force).utilisation; });
+    const TurnedForce at = worst_angle(weld, load, [&](const LineForce& force) { return check_of(force).utilisation; });
     WorstThroat<WeldCheck> worst{check_of(at.force), line_force_steps(weld, load, at.theta, at.force)};
     worst.worked.push_back(throat_size_step(fillet));
     append(worst.worked, worst.value.worked);
@@ -151,11 +149,11 @@ WorstThroat<double> worst_throat_stress(const Case& asked, const WeldForce& weld
     WorstThroat<double> worst{von_mises(at.force), line_force_steps(weld, load, at.theta, at.force)};
     const ThroatPlaneStress stress = throat_plane_stress(fillet, at.force).value;
     append(worst.worked, throat_steps(fillet, at.force, stress, "MPa"));
-    worst.worked.push_back(worked_step(
-        "von Mises stress of the throat", "sigma_v = sqrt(sigma^2 + 3 (tau_c^2 + tau_l^2))",
-        put_in("sqrt({}^2+3*({}^2+{}^2))",
-               {stress.normal.value(), stress.shear_across.value(), stress.shear_along.value()}),
-        worst.value, "MPa"));
+    worst.worked.push_back(
+        worked_step("von Mises stress of the throat", "sigma_v = sqrt(sigma^2 + 3 (tau_c^2 + tau_l^2))",
+                    put_in("sqrt({}^2+3*({}^2+{}^2))",
+                           {stress.normal.value(), stress.shear_across.value(), stress.shear_along.value()}),
+                    worst.value, "MPa"));
     return worst;
 }
 

@@ -16,8 +16,8 @@ struct Limit
     Megapascal stress;
     std::string whose;
     Provenance provenance = Provenance::from_memory;
-    Megapascal yield{}; // of the metal, where the limit is a factor times it
-    double factor = 1;  // below 1: softened
+    Megapascal yield{};  // of the metal, where the limit is a factor times it
+    double factor = 1;   // below 1: softened
 };
 WorkedStep limit_step(const Limit& limit);
 
@@ -46,8 +46,7 @@ struct WorstThroat
 };
 
 // Worst over 24 angles around the turn under a load: directional method, simplified method, von Mises stress in MPa.
-WorstThroat<WeldCheck> worst_directional(const Case& asked, const WeldForce& weld, Side side,
-                                         const CombinedLoad& load);
+WorstThroat<WeldCheck> worst_directional(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
 WorstThroat<WeldCheck> worst_simplified(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
 WorstThroat<double> worst_throat_stress(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
 

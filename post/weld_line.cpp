@@ -50,10 +50,10 @@ std::vector<WorkedStep> directional_steps(const ThroatPlaneStress& stress, doubl
     if (pull_governs)
         return {worked_step("largest stress across the throat's plane", "sigma <= f = 0.9 f_u/gamma_M2",
                             put_in("0.9*{}/{}", {fu, weld_partial_factor}), capacity, "MPa")};
-    return {worked_step("equivalent stress of the throat", "sigma_eq = sqrt(sigma^2 + 3 (tau_c^2 + tau_l^2))",
-                        put_in("sqrt({}^2+3*({}^2+{}^2))",
-                               {normal, stress.shear_across.value(), stress.shear_along.value()}),
-                        equivalent, "MPa"),
+    return {worked_step(
+                "equivalent stress of the throat", "sigma_eq = sqrt(sigma^2 + 3 (tau_c^2 + tau_l^2))",
+                put_in("sqrt({}^2+3*({}^2+{}^2))", {normal, stress.shear_across.value(), stress.shear_along.value()}),
+                equivalent, "MPa"),
             worked_step("what the method allows, f_u of the weaker part", "f = f_u/(beta_w gamma_M2)",
                         put_in("{}/({}*{})", {fu, beta_w, weld_partial_factor}), capacity, "MPa")};
 }
@@ -144,8 +144,7 @@ Sourced<WeldCheck> directional_check(const ThroatPlaneStress& stress, Megapascal
     check.capacity = Megapascal{pull_governs ? normal_capacity : capacity};
     check.utilisation = check.demand / check.capacity;
     check.note = scope_note(beta_w);
-    check.worked =
-        directional_steps(stress, equivalent, pull_governs, tensile, beta_w, check.capacity.value());
+    check.worked = directional_steps(stress, equivalent, pull_governs, tensile, beta_w, check.capacity.value());
     return {check, "directional method: EN 1993-1-8:2005, 4.5.3.2, eq. 4.1 [Eurocode3Joints2005]",
             Provenance::secondary};
 }
@@ -159,13 +158,12 @@ Sourced<WeldCheck> simplified_check(const FilletWeld& weld, const LineForce& for
     check.utilisation = check.demand / check.capacity;
     check.note = scope_note(beta_w);
     const double a = throat(weld).value();
-    check.worked = {
-        worked_step("resultant of the force over the throat", "F = sqrt(f_o^2 + f_r^2 + f_t^2)/a",
-                    put_in("sqrt({}^2+{}^2+{}^2)/{}", {force.outward, force.radial, force.tangential, a}),
-                    check.demand.value(), "MPa"),
-        worked_step("what the method allows, f_u of the weaker part", "f = f_u/(sqrt(3) beta_w gamma_M2)",
-                    put_in("{}/(sqrt(3)*{}*{})", {tensile.value(), beta_w, weld_partial_factor}),
-                    check.capacity.value(), "MPa")};
+    check.worked = {worked_step("resultant of the force over the throat", "F = sqrt(f_o^2 + f_r^2 + f_t^2)/a",
+                                put_in("sqrt({}^2+{}^2+{}^2)/{}", {force.outward, force.radial, force.tangential, a}),
+                                check.demand.value(), "MPa"),
+                    worked_step("what the method allows, f_u of the weaker part", "f = f_u/(sqrt(3) beta_w gamma_M2)",
+                                put_in("{}/(sqrt(3)*{}*{})", {tensile.value(), beta_w, weld_partial_factor}),
+                                check.capacity.value(), "MPa")};
     return {check, "simplified method: EN 1993-1-8:2005, 4.5.3.3, eq. 4.2 to 4.4 [Eurocode3Joints2005]",
             Provenance::secondary};
 }

@@ -40,13 +40,13 @@ std::vector<WorkedStep> ring_couple_steps(const WeldForce& weld, const char* nam
                                           double part)
 {
     const bool torque = factor == 2;
-    return {read_step(fmt::format("force on the weld {} by 1 N·mm of {}, {}",
-                                  torque ? "along the ring" : "along the axis", name,
-                                  by_finite_elements(weld.error_pct)),
-                      force, "N/mm per N·mm"),
-            worked_step(fmt::format("part of the {} that the weld passes to the sleeve", name),
-                        torque ? "part = 2 pi R^2 |f_t|" : "part = pi R^2 |f_o|",
-                        put_in(torque ? "2*pi*{}^2*{}" : "pi*{}^2*{}", {weld.radius, std::abs(force)}), part, "")};
+    return {
+        read_step(fmt::format("force on the weld {} by 1 N·mm of {}, {}", torque ? "along the ring" : "along the axis",
+                              name, by_finite_elements(weld.error_pct)),
+                  force, "N/mm per N·mm"),
+        worked_step(fmt::format("part of the {} that the weld passes to the sleeve", name),
+                    torque ? "part = 2 pi R^2 |f_t|" : "part = pi R^2 |f_o|",
+                    put_in(torque ? "2*pi*{}^2*{}" : "pi*{}^2*{}", {weld.radius, std::abs(force)}), part, "")};
 }
 
 }  // namespace
@@ -95,6 +95,23 @@ FilletWeld fillet_weld(const Case& asked, Side side)
             asked.bar[index(side)]->sections.front().diameter};
 }
 
+WeldUnitStress site_unit_stress(const SiteAnswer& site)
+{
+    const auto error_pct = [](const Measured& value) { return value.value > 0 ? 100 * value.error / value.value : 0; };
+    const Measured &shear = site.torsion.shear, &normal = site.bending.principal;
+    WeldUnitStress stress;
+    stress.shear_by_torque = shear.value;
+    stress.normal_by_bending = normal.value;
+    stress.shear_error_pct = error_pct(shear);
+    stress.normal_error_pct = error_pct(normal);
+    stress.torque_worked = {unit_step("k_tau, largest shear on the surface by 1 N·mm of torque",
+                                      fmt::format("at z = {:.4g} mm, r = {:.4g} mm", site.z, site.r), shear.value,
+                                      stress.shear_error_pct)};
+    stress.bending_worked = {unit_step("k_sigma, largest principal stress by 1 N·mm of bending", site.id, normal.value,
+                                       stress.normal_error_pct)};
+    return stress;
+}
+
 WeldUnitStress bar_unit_stress(const Case& asked, Side side)
 {
     const RoundSection section = bar_section(asked, side);
@@ -132,8 +149,8 @@ void add_throat_steps(WeldUnitStress& stress, const FilletWeld& fillet, const We
     };
     stress.torque_worked = {read("along the ring, f_t, by 1 N·mm of torque", weld.torsion_tangential)};
     append(stress.torque_worked, throat_steps(fillet, {0, 0, weld.torsion_tangential}, torsion, per_couple));
-    stress.torque_worked.push_back(worked_step("its size", "k_tau = |tau_l|", put(stress.shear_by_torque),
-                                               stress.shear_by_torque, per_couple));
+    stress.torque_worked.push_back(
+        worked_step("its size", "k_tau = |tau_l|", put(stress.shear_by_torque), stress.shear_by_torque, per_couple));
     stress.bending_worked = {
         read("along the axis, f_o, by 1 N·mm of bending, largest around the turn", weld.bending_outward),
         read("along the radius, f_r, at the same place", weld.bending_radial),
@@ -141,10 +158,10 @@ void add_throat_steps(WeldUnitStress& stress, const FilletWeld& fillet, const We
     append(stress.bending_worked,
            throat_steps(fillet, {weld.bending_outward, weld.bending_radial, weld.bending_tangential}, bending,
                         per_couple));
-    stress.bending_worked.push_back(worked_step(
-        "normal stress and shear across the weld together", "k_sigma = sqrt(sigma^2 + tau_c^2)",
-        put_in("sqrt({}^2+{}^2)", {bending.normal.value(), bending.shear_across.value()}), stress.normal_by_bending,
-        per_couple));
+    stress.bending_worked.push_back(
+        worked_step("normal stress and shear across the weld together", "k_sigma = sqrt(sigma^2 + tau_c^2)",
+                    put_in("sqrt({}^2+{}^2)", {bending.normal.value(), bending.shear_across.value()}),
+                    stress.normal_by_bending, per_couple));
     stress.bending_worked.push_back(worked_step("shear along the weld by bending", "k_tauM = |tau_l|",
                                                 put(stress.shear_by_bending), stress.shear_by_bending, per_couple));
 }

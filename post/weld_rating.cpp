@@ -96,14 +96,13 @@ RangeKind shear_kind(const WeldUnitStress& stress)
     const auto step = [stress](const StressCycles& cycles)
     {
         const bool by_torque = cycles.torque_range > 0;
-        return by_torque ? worked_step(range_words("range of shear by the range of torque", cycles),
-                                       "dtau = |k_tau| dT",
-                                       put_in("{}*{}", {std::abs(stress.shear_by_torque), cycles.torque_range}),
-                                       cycles.range.value(), "MPa")
-                         : worked_step(range_words("range of shear by bending that turns", cycles),
-                                       "dtau = 2 |k_tauM| M",
-                                       put_in("2*{}*{}", {std::abs(stress.shear_by_bending), cycles.bending}),
-                                       cycles.range.value(), "MPa");
+        return by_torque
+                   ? worked_step(range_words("range of shear by the range of torque", cycles), "dtau = |k_tau| dT",
+                                 put_in("{}*{}", {std::abs(stress.shear_by_torque), cycles.torque_range}),
+                                 cycles.range.value(), "MPa")
+                   : worked_step(range_words("range of shear by bending that turns", cycles), "dtau = 2 |k_tauM| M",
+                                 put_in("2*{}*{}", {std::abs(stress.shear_by_bending), cycles.bending}),
+                                 cycles.range.value(), "MPa");
     };
     return {"shear", "tau", step};
 }
@@ -112,10 +111,9 @@ RangeKind normal_kind(const WeldUnitStress& stress)
 {
     const auto step = [stress](const StressCycles& cycles)
     {
-        return worked_step(range_words("range of normal stress by bending that turns", cycles),
-                           "dsigma = 2 |k_sigma| M",
-                           put_in("2*{}*{}", {std::abs(stress.normal_by_bending), cycles.bending}),
-                           cycles.range.value(), "MPa");
+        return worked_step(
+            range_words("range of normal stress by bending that turns", cycles), "dsigma = 2 |k_sigma| M",
+            put_in("2*{}*{}", {std::abs(stress.normal_by_bending), cycles.bending}), cycles.range.value(), "MPa");
     };
     return {"normal stress", "sigma", step};
 }
@@ -143,8 +141,7 @@ RangeKind equivalent_kind(const WeldUnitStress& stress, Equivalent equivalent)
 std::vector<WorkedStep> stress_steps(const Load& load, const WeldUnitStress& stress)
 {
     bool torque = false, bends = false;
-    for_each_event(load,
-                   [&](double torque_range, double bending, double)
+    for_each_event(load, [&](double torque_range, double bending, double)
                    { torque = torque || torque_range > 0, bends = bends || bending > 0; });
     std::vector<WorkedStep> steps;
     if (torque) append(steps, stress.torque_worked);
@@ -156,7 +153,8 @@ std::vector<WorkedStep> rating_steps(const WeldSpectrum& spectrum, const WeldUni
                                      const WeldCurves& curves, const WeldRating& rating)
 {
     std::vector<WorkedStep> steps;
-    if (!spectrum.shear.empty()) append(steps, miner_steps(shear_kind(stress), spectrum.shear, curves.shear, rating.shear));
+    if (!spectrum.shear.empty())
+        append(steps, miner_steps(shear_kind(stress), spectrum.shear, curves.shear, rating.shear));
     if (!spectrum.normal.empty())
         append(steps, miner_steps(normal_kind(stress), spectrum.normal, curves.normal, rating.normal));
     const double normal = rating.normal.utilisation, shear = rating.shear.utilisation;
@@ -287,7 +285,8 @@ CheckRow equivalent_row(const Case& asked, const RowTitle& title, const WeldUnit
     append_note(row.note, fmt::format("Miner sum {:.1f} allowed", limit));
     if (rating.extrapolated) append_note(row.note, stretched_note);
     row.worked = stress_steps(asked.load, stress);
-    if (!spectrum.empty()) append(row.worked, miner_steps(equivalent_kind(stress, equivalent), spectrum, curve, rating));
+    if (!spectrum.empty())
+        append(row.worked, miner_steps(equivalent_kind(stress, equivalent), spectrum, curve, rating));
     row.worked.push_back(utilisation_step(row.demand, row.error_pct, row.utilisation));
     return row;
 }

@@ -14,7 +14,7 @@ namespace splicewright
 struct WeldUnitStress
 {
     double shear_by_torque = 0, normal_by_bending = 0, shear_by_bending = 0;
-    double shear_error_pct = 0, normal_error_pct = 0;  // discretisation
+    double shear_error_pct = 0, normal_error_pct = 0;           // discretisation
     std::vector<WorkedStep> torque_worked{}, bending_worked{};  // to k_tau; to k_sigma and k_tauM
 };
 

@@ -19,9 +19,9 @@ WorkedStep section_step(const std::string& what, const std::string& solid, const
     const double outer = section.outer_diameter.value(), bore = section.bore.value();
     if (bore == 0)
         return worked_step(what, solid, fmt::format("{}*{}/(pi*{}^3)", factor, put(load), put(outer)), result, unit);
-    return worked_step(
-        what, hollow,
-        fmt::format("{}*{}*{}/(pi*({}^4-{}^4))", factor, put(load), put(outer), put(outer), put(bore)), result, unit);
+    return worked_step(what, hollow,
+                       fmt::format("{}*{}*{}/(pi*({}^4-{}^4))", factor, put(load), put(outer), put(outer), put(bore)),
+                       result, unit);
 }
 
 }  // namespace
@@ -137,8 +137,8 @@ std::vector<WorkedStep> plastic_steps(const RoundSection& section, Megapascal yi
             worked_step("force at which the whole section flows", "N_p = f pi/4 (D^2 - d^2)",
                         put_in("{}*pi/4*({}^2-{}^2)", {flow, outer, bore}), pull, "N"),
             worked_step("load over that of the flowing section", "u = sqrt((M/M_p + |N|/N_p)^2 + (T/T_p)^2)",
-                        put_in("sqrt(({}/{}+{}/{})^2+({}/{})^2)", {std::abs(load.bending.value()), bending, axial, pull,
-                                                                   load.torque.value(), torque}),
+                        put_in("sqrt(({}/{}+{}/{})^2+({}/{})^2)",
+                               {std::abs(load.bending.value()), bending, axial, pull, load.torque.value(), torque}),
                         use, "")};
 }
 

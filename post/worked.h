@@ -15,7 +15,8 @@ struct WorkedStep
 {
     std::string what;     // in words: "shear stress at the surface"
     std::string formula;  // with symbols: "tau = 16 T/(pi d^3)"; empty where a number is read
-    std::string numbers;  // the right side with numbers put in, "16*450000/(pi*24^3)": + - * / ^ ( ) sqrt min max log10 pi
+    std::string
+        numbers;  // the right side with numbers put in, "16*450000/(pi*24^3)": + - * / ^ ( ) sqrt min max log10 pi
     double result = 0;
     std::string unit;  // empty: dimensionless
 };

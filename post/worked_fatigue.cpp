@@ -12,7 +12,10 @@ namespace splicewright
 namespace
 {
 
-double slope_at(const SnCurve& curve, double range) { return range > knee_range(curve).value() ? curve.slope : curve.slope_beyond_variable; }
+double slope_at(const SnCurve& curve, double range)
+{
+    return range > knee_range(curve).value() ? curve.slope : curve.slope_beyond_variable;
+}
 
 // Miner sum of a spectrum at a factor on its ranges.
 WrittenSum written_miner(const Spectrum& spectrum, const SnCurve& curve, double scale)
@@ -23,8 +26,8 @@ WrittenSum written_miner(const Spectrum& spectrum, const SnCurve& curve, double 
     const auto write = [&](std::size_t at)
     {
         const StressCycles& block = spectrum[at];
-        const std::string range = scale == 1 ? put(block.range.value())
-                                             : put_in("({}*{})", {scale, block.range.value()});
+        const std::string range =
+            scale == 1 ? put(block.range.value()) : put_in("({}*{})", {scale, block.range.value()});
         return fmt::format("{}/({}*({}/{})^{})", put(block.count), put(curve.knee_cycles),
                            put(knee_range(curve).value()), range, put(slope_at(curve, scale * block.range.value())));
     };
@@ -33,13 +36,12 @@ WrittenSum written_miner(const Spectrum& spectrum, const SnCurve& curve, double 
 
 WorkedStep knee_step(const RangeKind& kind, const SnCurve& curve)
 {
-    return worked_step(
-        fmt::format("{}: range at the knee of the curve {} with the partial factor {:g}", kind.name, curve.name,
-                    curve.partial_factor),
-        "S_k = FAT/gamma (2e6/N_k)^(1/m)",
-        put_in("{}/{}*(2e6/{})^(1/{})",
-               {curve.fatigue_class.value(), curve.partial_factor, curve.knee_cycles, curve.slope}),
-        knee_range(curve).value(), "MPa");
+    return worked_step(fmt::format("{}: range at the knee of the curve {} with the partial factor {:g}", kind.name,
+                                   curve.name, curve.partial_factor),
+                       "S_k = FAT/gamma (2e6/N_k)^(1/m)",
+                       put_in("{}/{}*(2e6/{})^(1/{})",
+                              {curve.fatigue_class.value(), curve.partial_factor, curve.knee_cycles, curve.slope}),
+                       knee_range(curve).value(), "MPa");
 }
 
 }  // namespace
@@ -85,15 +87,17 @@ std::vector<WorkedStep> miner_steps(const RangeKind& kind, const Spectrum& spect
     for (const StressCycles& block : spectrum)
         damage.push_back(block.count / cycles(curve, block.range, Amplitude::variable).cycles);
     for (const std::size_t at : largest_terms(damage)) steps.push_back(kind.range_step(spectrum[at]));
-    const WrittenSum now = written_miner(spectrum, curve, 1), then = written_miner(spectrum, curve, rating.stress_scale);
-    const std::string slopes = fmt::format("m = {:g} above the knee, {:g} below", curve.slope, curve.slope_beyond_variable);
+    const WrittenSum now = written_miner(spectrum, curve, 1),
+                     then = written_miner(spectrum, curve, rating.stress_scale);
+    const std::string slopes =
+        fmt::format("m = {:g} above the knee, {:g} below", curve.slope, curve.slope_beyond_variable);
     steps.push_back(worked_step(fmt::format("{}: damage over the life asked for, {}{}", kind.name, slopes, now.which),
                                 fmt::format("D = sum of n/(N_k (S_k/d{})^m)", kind.symbol), now.numbers, rating.damage,
                                 ""));
-    steps.push_back(searched_step(
-        fmt::format("{}: factor s on all ranges at which the damage is the {:g} allowed, searched", kind.name,
-                    rating.damage_limit),
-        fmt::format("D(s) = {:g}", rating.damage_limit), rating.stress_scale, ""));
+    steps.push_back(
+        searched_step(fmt::format("{}: factor s on all ranges at which the damage is the {:g} allowed, searched",
+                                  kind.name, rating.damage_limit),
+                      fmt::format("D(s) = {:g}", rating.damage_limit), rating.stress_scale, ""));
     steps.push_back(worked_step(fmt::format("{}: the damage at that factor{}", kind.name, then.which),
                                 fmt::format("D(s) = sum of n/(N_k (S_k/(s d{}))^m)", kind.symbol), then.numbers,
                                 then.sum, ""));
@@ -117,8 +121,8 @@ std::vector<WorkedStep> cubes_and_fifths_steps(double normal, double shear, cons
 {
     const double u = interaction.utilisation;
     if (normal == 0 || shear == 0)
-        return {worked_step(normal == 0 ? "shear alone" : "normal stress alone", normal == 0 ? "u = u_tau" : "u = u_sigma",
-                            put(normal == 0 ? shear : normal), u, "")};
+        return {worked_step(normal == 0 ? "shear alone" : "normal stress alone",
+                            normal == 0 ? "u = u_tau" : "u = u_sigma", put(normal == 0 ? shear : normal), u, "")};
     return {searched_step("normal stress and shear joined: u by which both are divided to meet the rule, searched",
                           "(u_sigma/u)^3 + (u_tau/u)^5 = 1", u, ""),
             worked_step("the rule at that u", "(u_sigma/u)^3 + (u_tau/u)^5",

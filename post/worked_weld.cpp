@@ -28,9 +28,9 @@ std::vector<WorkedStep> sum_steps(const std::string& direction, const std::strin
     for (const Part& part : parts)
     {
         if (part.load == 0 || part.by_unit == 0) continue;
-        steps.push_back(read_step(fmt::format("force on the weld {} by {}, {}", direction, part.by,
-                                              by_finite_elements(error_pct)),
-                                  part.by_unit, part.load_symbol == "N" ? "N/mm per N" : "N/mm per N·mm"));
+        steps.push_back(
+            read_step(fmt::format("force on the weld {} by {}, {}", direction, part.by, by_finite_elements(error_pct)),
+                      part.by_unit, part.load_symbol == "N" ? "N/mm per N" : "N/mm per N·mm"));
         const char* plus = formula.empty() ? "" : " + ";
         formula += fmt::format("{}{} {}{}", plus, part.unit_symbol, part.load_symbol, part.around_symbol);
         numbers += fmt::format("{}{}*{}", plus, put(part.by_unit), put(part.load));
@@ -90,15 +90,15 @@ std::vector<WorkedStep> throat_steps(const FilletWeld& weld, const LineForce& fo
     std::vector<WorkedStep> steps{throat_size_step(weld)};
     if (force.outward != 0 || force.radial != 0)
     {
-        steps.push_back(worked_step("stress across the throat's plane (tension positive)",
-                                    "sigma = (l_b f_o - l_s f_r)/(sqrt(l_b^2 + l_s^2) a)",
-                                    put_in("({}*{}-{}*{})/(sqrt({}^2+{}^2)*{})",
-                                           {leg_b, force.outward, leg_s, force.radial, leg_b, leg_s, a}),
-                                    stress.normal.value(), unit));
-        steps.push_back(worked_step("shear across the weld", "tau_c = (l_s f_o + l_b f_r)/(sqrt(l_b^2 + l_s^2) a)",
-                                    put_in("({}*{}+{}*{})/(sqrt({}^2+{}^2)*{})",
-                                           {leg_s, force.outward, leg_b, force.radial, leg_b, leg_s, a}),
-                                    stress.shear_across.value(), unit));
+        steps.push_back(worked_step(
+            "stress across the throat's plane (tension positive)",
+            "sigma = (l_b f_o - l_s f_r)/(sqrt(l_b^2 + l_s^2) a)",
+            put_in("({}*{}-{}*{})/(sqrt({}^2+{}^2)*{})", {leg_b, force.outward, leg_s, force.radial, leg_b, leg_s, a}),
+            stress.normal.value(), unit));
+        steps.push_back(worked_step(
+            "shear across the weld", "tau_c = (l_s f_o + l_b f_r)/(sqrt(l_b^2 + l_s^2) a)",
+            put_in("({}*{}+{}*{})/(sqrt({}^2+{}^2)*{})", {leg_s, force.outward, leg_b, force.radial, leg_b, leg_s, a}),
+            stress.shear_across.value(), unit));
     }
     if (force.tangential != 0)
         steps.push_back(worked_step("shear along the weld", "tau_l = f_t/a", put_in("{}/{}", {force.tangential, a}),
