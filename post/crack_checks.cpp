@@ -224,6 +224,7 @@ void add_tip(CrackChecks& checks, const Case& asked, const MeridianAnswer& answe
     row.worked = unit.torque_worked;
     if (bends(asked.load)) append(row.worked, unit.bending_worked);
     append(row.worked, crack_steps(crack, law, assumed_toughness().value, scale));
+    row.worked = without_repeats(row.worked);
     row.worked.push_back(utilisation_step(row.demand, row.error_pct, row.utilisation));
     row.life = life.life;
     double largest = 0;

@@ -261,6 +261,7 @@ CheckRow weld_row(const Case& asked, const RowTitle& title, const WeldUnitStress
     row.worked = stress_steps(asked.load, stress);
     if (!spectrum.normal.empty()) append(row.worked, curves.worked);
     append(row.worked, rating_steps(spectrum, stress, curves, rating));
+    row.worked = without_repeats(row.worked);
     row.worked.push_back(utilisation_step(row.demand, row.error_pct, row.utilisation));
     return row;
 }

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "cases/problem.h"
@@ -23,6 +24,8 @@ WorkedStep section_step(const std::string& what, const std::string& solid, const
                        fmt::format("{}*{}*{}/(pi*({}^4-{}^4))", factor, put(load), put(outer), put(outer), put(bore)),
                        result, unit);
 }
+
+double without_sign_of_zero(double value) { return value == 0 ? 0 : value; }
 
 }  // namespace
 
@@ -56,12 +59,12 @@ std::string put_in(const std::string& expression, std::initializer_list<double> 
 WorkedStep worked_step(const std::string& what, const std::string& formula, const std::string& numbers, double result,
                        const std::string& unit)
 {
-    return {what, formula, numbers, result, unit};
+    return {what, formula, numbers, without_sign_of_zero(result), unit};
 }
 
 WorkedStep read_step(const std::string& what, double result, const std::string& unit)
 {
-    return {what, "", "", result, unit};
+    return {what, "", "", without_sign_of_zero(result), unit};
 }
 
 WorkedStep searched_step(const std::string& what, const std::string& meets, double result, const std::string& unit)
@@ -71,7 +74,8 @@ WorkedStep searched_step(const std::string& what, const std::string& meets, doub
 
 std::string by_finite_elements(double error_pct)
 {
-    return fmt::format("from the finite elements, error bar {:.2g} %", error_pct);
+    return error_pct > 100 ? "from the finite elements, within its error bar of 0"
+                           : fmt::format("from the finite elements, error bar {:.2g} %", error_pct);
 }
 
 WorkedStep utilisation_step(double use, double error_pct, double result)
@@ -92,6 +96,19 @@ WorkedStep utilisation_step(double demand, double capacity, double error_pct, do
 void append(std::vector<WorkedStep>& steps, const std::vector<WorkedStep>& more)
 {
     steps.insert(steps.end(), more.begin(), more.end());
+}
+
+std::vector<WorkedStep> without_repeats(const std::vector<WorkedStep>& steps)
+{
+    std::vector<WorkedStep> kept;
+    for (const WorkedStep& step : steps)
+        if (std::none_of(kept.begin(), kept.end(),
+                         [&](const WorkedStep& each) {
+                             return each.what == step.what && each.numbers == step.numbers &&
+                                    each.result == step.result;
+                         }))
+            kept.push_back(step);
+    return kept;
 }
 
 WorkedStep shear_step(const RoundSection& section, double torque, double result, const std::string& unit)

@@ -44,6 +44,9 @@ WorkedStep utilisation_step(double use, double error_pct, double result);
 // U = demand/capacity (1 + e/100), stresses in MPa.
 WorkedStep utilisation_step(double demand, double capacity, double error_pct, double result);
 
+// Lines that say what an earlier one said are left out.
+std::vector<WorkedStep> without_repeats(const std::vector<WorkedStep>& steps);
+
 void append(std::vector<WorkedStep>& steps, const std::vector<WorkedStep>& more);
 
 // Stress at the surface of a round section, MPa, for loads in N*mm and N; `unit` "MPa" or "MPa per N·mm".

@@ -27,7 +27,7 @@ std::vector<WorkedStep> sum_steps(const std::string& direction, const std::strin
     std::string formula, numbers;
     for (const Part& part : parts)
     {
-        if (part.load == 0 || part.by_unit == 0) continue;
+        if (part.load == 0 || part.by_unit == 0 || part.around == 0) continue;
         steps.push_back(
             read_step(fmt::format("force on the weld {} by {}, {}", direction, part.by, by_finite_elements(error_pct)),
                       part.by_unit, part.load_symbol == "N" ? "N/mm per N" : "N/mm per N·mm"));
