@@ -29,15 +29,15 @@ double without_sign_of_zero(double value) { return value == 0 ? 0 : value; }
 
 }  // namespace
 
-std::string put(double value)
+std::string put(double value, Digits digits)
 {
-    std::string text = fmt::format("{:.7g}", value);
+    std::string text = fmt::format("{:.{}g}", value, static_cast<int>(digits));
     if (const auto plus = text.find("e+"); plus != std::string::npos)
         text.erase(plus + 1, text[plus + 2] == '0' ? 2 : 1);
     return value < 0 ? fmt::format("({})", text) : text;
 }
 
-std::string put_in(const std::string& expression, std::initializer_list<double> values)
+std::string put_in(const std::string& expression, std::initializer_list<double> values, Digits digits)
 {
     std::string text;
     const double* next = values.begin();
@@ -49,7 +49,7 @@ std::string put_in(const std::string& expression, std::initializer_list<double> 
             continue;
         }
         EXPECTS(next != values.end());
-        text += put(*next++);
+        text += put(*next++, digits);
         ++at;
     }
     EXPECTS(next == values.end());

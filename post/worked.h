@@ -21,11 +21,18 @@ struct WorkedStep
     std::string unit;  // empty: dimensionless
 };
 
-// As a number stands in a worked formula: seven digits, a negative one in brackets.
-std::string put(double value);
+// Digits of a number in a worked formula; many where a difference or a high power eats them.
+enum class Digits
+{
+    seven = 7,
+    eleven = 11,
+};
+
+// As a number stands in a worked formula: a negative one in brackets.
+std::string put(double value, Digits digits = Digits::seven);
 
 // "{}*{}" with put() of each value in turn; expects as many values as places.
-std::string put_in(const std::string& expression, std::initializer_list<double> values);
+std::string put_in(const std::string& expression, std::initializer_list<double> values, Digits digits = Digits::seven);
 
 WorkedStep worked_step(const std::string& what, const std::string& formula, const std::string& numbers, double result,
                        const std::string& unit);

@@ -73,13 +73,10 @@ TEST(Worked, EveryLineOfEveryRowOfTheExamplesWorksOut)
 
 TEST(Worked, EveryLineWorksOutOnRandomSplices)
 {
-    constexpr unsigned seed = 11;
-    constexpr int n_cases = 4;
-    for (unsigned at = 0; at < n_cases; ++at)
-    {
-        const Report report = check_splice(read_case(random_case_text(seed + at), "random").value(), {20});
-        expect_worked(report, fmt::format("seed {}", seed + at));
-    }
+    // 45: the mean stress all but reaches the strength; 14 and 20: the steep end of the S-N line.
+    for (const unsigned seed : {11U, 14U, 20U, 45U})
+        expect_worked(check_splice(read_case(random_case_text(seed), "random").value(), {20}),
+                      fmt::format("seed {}", seed));
 }
 
 // The evaluator itself, or no line above could fail.
