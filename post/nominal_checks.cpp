@@ -65,25 +65,9 @@ const char* const sleeve_stress = "nominal stress of the sleeve's end, force on 
 const char* const throat_stress = "structural stress: force on the weld by finite elements over the throat";
 const char* const butt_stress = "nominal stress of the fused section, share of the butt by finite elements";
 
-void add_bar_toe(std::vector<CheckRow>& rows, const Case& asked, const std::string& site)
+void add_bar_toe_principal(std::vector<CheckRow>& rows, const Case& asked, const std::string& site,
+                           const WeldUnitStress& stress)
 {
-    const WeldUnitStress stress = bar_unit_stress(asked, side_of(site));
-    const double plate = wall_at(asked, site),
-                 cover = wall_at(asked, fmt::format("sleeve-toe.{}", name_of(side_of(site))));
-    WeldCurves iiw = iiw_curves(cover_end_class(cover, plate), 80);
-    thicken(iiw, Millimetre{plate}, toe_exponent);
-    const std::string detail = fmt::format("thickness taken as {:.3g} mm for the bar and {:.3g} mm for the sleeve; {}",
-                                           plate, cover, no_reduction);
-    rows.push_back(
-        nominal_row(asked,
-                    {site, "nominal-iiw", "cover's end, IIW class",
-                     fmt::format("{}; IIW detail 711, shear 80, squares with 0.5, Miner sum 0.5 or 0.2", bar_stress)},
-                    stress, iiw, detail));
-    rows.push_back(
-        nominal_row(asked,
-                    {site, "nominal-ec3", "cover's end, EN 1993-1-9",
-                     fmt::format("{}; EN 1993-1-9 table 8.5, shear 80, cubes and fifths, Miner sum 1", bar_stress)},
-                    stress, eurocode_curves(cover_end_category(cover, plate), 80), detail));
     const bool bends =
         !asked.load.blocks.empty() && (asked.load.peak_bending.value() > 0 || asked.load.running_bending.value() > 0);
     SnCurve curve = normal_curve(Megapascal{80}, partial_factor(), Provenance::secondary);
@@ -98,6 +82,38 @@ void add_bar_toe(std::vector<CheckRow>& rows, const Case& asked, const std::stri
                        stress, Equivalent::first_principal, curve);
     append_note(row.note, bends ? "torque and rotating bending are out of phase: slope 5" : "one load alone: slope 3");
     rows.push_back(row);
+}
+
+void add_bar_toe(std::vector<CheckRow>& rows, const Case& asked, const std::string& site)
+{
+    const WeldUnitStress stress = bar_unit_stress(asked, side_of(site));
+    const double plate = wall_at(asked, site),
+                 cover = wall_at(asked, fmt::format("sleeve-toe.{}", name_of(side_of(site))));
+    WeldCurves iiw = iiw_curves(cover_end_class(cover, plate), 80);
+    iiw.worked = {worked_step(fmt::format("cover's thickness over the bar's: FAT 56 up to 0.8, 50 up to 1.5, then 45; "
+                                          "here {:g}",
+                                          cover_end_class(cover, plate)),
+                              "t_c/t", put_in("{}/{}", {cover, plate}), cover / plate, "")};
+    thicken(iiw, Millimetre{plate}, toe_exponent);
+    const std::string detail = fmt::format("thickness taken as {:.3g} mm for the bar and {:.3g} mm for the sleeve; {}",
+                                           plate, cover, no_reduction);
+    rows.push_back(
+        nominal_row(asked,
+                    {site, "nominal-iiw", "cover's end, IIW class",
+                     fmt::format("{}; IIW detail 711, shear 80, squares with 0.5, Miner sum 0.5 or 0.2", bar_stress)},
+                    stress, iiw, detail));
+    WeldCurves eurocode = eurocode_curves(cover_end_category(cover, plate), 80);
+    eurocode.worked = {
+        read_step(fmt::format("category of a cover's end for a bar of {:.3g} mm and a cover of {:.3g} mm, "
+                              "from a table",
+                              plate, cover),
+                  eurocode.normal.fatigue_class.value(), "MPa")};
+    rows.push_back(
+        nominal_row(asked,
+                    {site, "nominal-ec3", "cover's end, EN 1993-1-9",
+                     fmt::format("{}; EN 1993-1-9 table 8.5, shear 80, cubes and fifths, Miner sum 1", bar_stress)},
+                    stress, eurocode, detail));
+    add_bar_toe_principal(rows, asked, site, stress);
 }
 
 void add_sleeve_toe(std::vector<CheckRow>& rows, const Case& asked, const WeldForce& weld, const std::string& site)
