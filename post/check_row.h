@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "cases/case.h"
+#include "post/worked.h"
 
 namespace splicewright
 {
@@ -33,8 +34,9 @@ struct CheckRow
     std::string source;      // document, edition, clause
     Provenance provenance = Provenance::from_memory;  // weakest of what went in
     std::string note;                                 // limits of validity, what was assumed; may be empty
-    std::string not_valid_because;  // empty: the method holds here; otherwise the row is shown and never governs
-    std::optional<double> life;     // fatigue: failure after this many times the life asked for; infinite: never
+    std::string not_valid_because;   // empty: the method holds here; otherwise the row is shown and never governs
+    std::optional<double> life;      // fatigue: failure after this many times the life asked for; infinite: never
+    std::vector<WorkedStep> worked;  // how it was computed, line by line; the last gives the utilisation
     [[nodiscard]] bool valid() const { return not_valid_because.empty(); }
     [[nodiscard]] bool passes() const { return !valid() || utilisation <= 1; }
 };

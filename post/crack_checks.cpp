@@ -10,6 +10,8 @@
 #include "post/site_loads.h"
 #include "post/strength_limits.h"
 #include "post/weld_places.h"
+#include "post/worked_crack.h"
+#include "post/worked_weld.h"
 
 namespace splicewright
 {
@@ -20,6 +22,7 @@ namespace
 struct TipUnit
 {
     double by_torque = 0, by_bending = 0;
+    std::vector<WorkedStep> torque_worked, bending_worked;
 };
 
 // Worst over the ways in which the slit may hang together. An opening that is negative closes the crack in one half of
@@ -34,18 +37,36 @@ TipUnit tip_unit(const TipAnswer& tip, double poisson_ratio)
     };
     for (const TipIntensities& bracket : tip.brackets)
     {
-        unit.by_torque = std::max(unit.by_torque, joined(bracket.torsion));
-        unit.by_bending = std::max(unit.by_bending, joined(bracket.bending));
+        const double by_torque = joined(bracket.torsion), by_bending = joined(bracket.bending);
+        if (by_torque > unit.by_torque || unit.torque_worked.empty())
+            unit.torque_worked = resultant_steps("torque", bracket.torsion, poisson_ratio, by_torque);
+        if (by_bending > unit.by_bending || unit.bending_worked.empty())
+            unit.bending_worked = resultant_steps("bending", bracket.bending, poisson_ratio, by_bending);
+        unit.by_torque = std::max(unit.by_torque, by_torque);
+        unit.by_bending = std::max(unit.by_bending, by_bending);
     }
     return unit;
 }
 
-double error_pct(const TipAnswer& tip)
+// Whether any bending acts, at the peak or in the cycles.
+bool bends(const Load& load) { return load.peak_bending.value() != 0 || load.running_bending.value() != 0; }
+
+// Errors of the modes over the modes, both as roots of the sum of squares.
+double error_pct(const ModeIntensities& modes)
+{
+    const double size = std::hypot(modes.I.value, modes.II.value, modes.III.value);
+    return size > 0 ? 100 * std::hypot(modes.I.error, modes.II.error, modes.III.error) / size : 0;
+}
+
+// Worst of the loads that act.
+double error_pct(const TipAnswer& tip, const Load& load)
 {
     double worst = 0;
     for (const TipIntensities& bracket : tip.brackets)
-        if (bracket.torsion.III.value != 0)
-            worst = std::max(worst, 100 * bracket.torsion.III.error / std::abs(bracket.torsion.III.value));
+    {
+        if (load.peak_torque.value() != 0) worst = std::max(worst, error_pct(bracket.torsion));
+        if (bends(load)) worst = std::max(worst, error_pct(bracket.bending));
+    }
     return worst;
 }
 
@@ -60,11 +81,13 @@ std::vector<CrackCycles> cycles_of(const Load& load, const TipUnit& unit, const 
     std::vector<CrackCycles> cycles;
     const auto add = [&](double torque_range, double bending, double count)
     {
-        cycles.push_back({count, [=](double a)
+        cycles.push_back({count,
+                          [=](double a)
                           {
                               return std::hypot(unit.by_torque * torque_range * growth.by_torque(a),
                                                 unit.by_bending * 2 * bending * growth.by_bending(a));
-                          }});
+                          },
+                          torque_range, bending});
     };
     for (const TorqueBlock& block : load.blocks)
         add((block.high - block.low).value(),
@@ -90,7 +113,17 @@ Sourced<double> crack_toughness(const Case& asked, const std::string& site)
     return toughness_of(asked.sleeve->weld.filler, throat(fillet_weld(asked, side_of(site))).value());
 }
 
-CrackPlan land_plan(const Case& asked, const MeridianAnswer& answer, const TipUnit& unit)
+WorkedCrack worked_crack(const Load& load, const TipUnit& unit, const Growth& growth, double first, double most)
+{
+    WorkedCrack crack;
+    crack.plan = {first, most, cycles_of(load, unit, growth), {}};
+    crack.by_torque = unit.by_torque, crack.by_bending = unit.by_bending;
+    crack.peak_torque = load.peak_torque.value(), crack.peak_bending = load.peak_bending.value();
+    crack.growth_by_torque = growth.by_torque, crack.growth_by_bending = growth.by_bending;
+    return crack;
+}
+
+WorkedCrack land_plan(const Case& asked, const MeridianAnswer& answer, const TipUnit& unit)
 {
     // As the mesh has it: the land ends at the mean of both radii less the penetration.
     const double outer =
@@ -103,16 +136,23 @@ CrackPlan land_plan(const Case& asked, const MeridianAnswer& answer, const TipUn
     const Megapascal yield = butt_limit(asked).stress;
     const double toughness = crack_toughness(asked, "land-edge").value;
     const Load load = asked.load;
-    CrackPlan plan{first, first + 0.999 * (outer - first), cycles_of(load, unit, growth), {}};
-    plan.static_use = [=](double a)
+    WorkedCrack crack = worked_crack(load, unit, growth, first, first + 0.999 * (outer - first));
+    const auto ring = [=](double a) { return RoundSection{Millimetre{2 * outer}, Millimetre{2 * a}}; };
+    crack.collapse = [=](double a) { return plastic_utilisation(ring(a), yield, peak).value; };
+    crack.plan.static_use = [=, collapse = crack.collapse](double a)
+    { return std::max(collapse(a), peak_intensity(load, unit, growth, a) / toughness); };
+    crack.collapse_steps = [=, collapse = crack.collapse](double a)
+    { return plastic_steps(ring(a), yield, peak, collapse(a)); };
+    crack.growth_steps = [=](double a)
     {
-        const double collapse = plastic_utilisation({Millimetre{2 * outer}, Millimetre{2 * a}}, yield, peak).value;
-        return std::max(collapse, peak_intensity(load, unit, growth, a) / toughness);
+        std::vector<WorkedStep> steps = penny_torsion_steps(first, a, outer);
+        if (bends(load)) append(steps, penny_bending_steps(first, a, outer));
+        return steps;
     };
-    return plan;
+    return crack;
 }
 
-CrackPlan root_plan(const Case& asked, const WeldForce& weld, Side side, const TipUnit& unit)
+WorkedCrack root_plan(const Case& asked, const WeldForce& weld, Side side, const TipUnit& unit)
 {
     const double whole = throat(fillet_weld(asked, side)).value();
     const auto ligament = [=](double a) { return 1 / std::sqrt(1 - a / whole); };
@@ -122,11 +162,39 @@ CrackPlan root_plan(const Case& asked, const WeldForce& weld, Side side, const T
     const double shear =
         stress.shear_by_torque * load.peak_torque.value() + stress.shear_by_bending * load.peak_bending.value();
     const double mean = std::hypot(stress.normal_by_bending * load.peak_bending.value(), std::sqrt(3.0) * shear);
-    const double yield = throat_limit(asked, side).stress.value(), toughness = crack_toughness(asked, "root").value;
-    CrackPlan plan{0, 0.999 * whole, cycles_of(load, unit, growth), {}};
-    plan.static_use = [=](double a)
-    { return std::max(mean / yield / (1 - a / whole), peak_intensity(load, unit, growth, a) / toughness); };
-    return plan;
+    const Limit limit = throat_limit(asked, side);
+    const double yield = limit.stress.value(),
+                 toughness = crack_toughness(asked, fmt::format("root.{}", name_of(side))).value;
+    WorkedCrack crack = worked_crack(load, unit, growth, 0, 0.999 * whole);
+    crack.collapse = [=](double a) { return mean / yield / (1 - a / whole); };
+    crack.plan.static_use = [=, collapse = crack.collapse](double a)
+    { return std::max(collapse(a), peak_intensity(load, unit, growth, a) / toughness); };
+    crack.growth_steps = [=](double a)
+    {
+        return std::vector<WorkedStep>{
+            worked_step(fmt::format("growth of the intensity as the throat w shrinks by a = {:.5g} mm", a),
+                        "g_T = g_M = 1/sqrt(1 - a/w)", put_in("1/sqrt(1-{}/{})", {a, whole}), ligament(a), "")};
+    };
+    crack.collapse_steps = [=](double a)
+    {
+        std::vector<WorkedStep> steps{throat_size_step(fillet_weld(asked, side))};
+        append(steps, stress.torque_worked);
+        if (bends(load)) append(steps, stress.bending_worked);
+        steps.push_back(worked_step("shear of the throat along the weld at the peak load", "tau = k_tau T + k_tauM M",
+                                    put_in("{}*{}+{}*{}", {stress.shear_by_torque, load.peak_torque.value(),
+                                                           stress.shear_by_bending, load.peak_bending.value()}),
+                                    shear, "MPa"));
+        steps.push_back(
+            worked_step("von Mises stress of the throat", "sigma_v = sqrt((k_sigma M)^2 + 3 tau^2)",
+                        put_in("sqrt(({}*{})^2+3*{}^2)", {stress.normal_by_bending, load.peak_bending.value(), shear}),
+                        mean, "MPa"));
+        steps.push_back(limit_step(limit));
+        steps.push_back(worked_step("share of the collapse load of what is left", "u = sigma_v/f/(1 - a/w)",
+                                    put_in("{}/{}/(1-{}/{})", {mean, yield, a, whole}), mean / yield / (1 - a / whole),
+                                    ""));
+        return steps;
+    };
+    return crack;
 }
 
 CheckRow growth_row(const Case& asked, const std::string& site)
@@ -159,19 +227,27 @@ void add_tip(CrackChecks& checks, const Case& asked, const MeridianAnswer& answe
     {
         row.not_valid_because = "the bar is hollow: the growth formula is for a crack in a solid bar";
         row.brief = "not computed";
+        row.worked = {read_step(fmt::format("not computed: {}", row.not_valid_because), 0, "")};
         checks.rows.push_back(row);
         return;
     }
     const Side side = side_of(tip.id);
     const TipUnit unit =
         tip_unit(tip, land ? asked.bar[0]->material.poisson_ratio : asked.sleeve->weld.filler.poisson_ratio);
-    const CrackPlan plan =
+    const WorkedCrack crack =
         land ? land_plan(asked, answer, unit) : root_plan(asked, *answer.weld[index(side)], side, unit);
+    const CrackPlan& plan = crack.plan;
     const ParisLaw law = welded_steel_in_air().value;
     const CrackLife life = crack_life(plan, law, 1);
-    row.error_pct = error_pct(tip);
-    row.demand = 1 / crack_scale(plan, law);
+    row.error_pct = error_pct(tip, asked.load);
+    const double scale = crack_scale(plan, law);
+    row.demand = 1 / scale;
     row.utilisation = row.demand * (1 + row.error_pct / 100);
+    row.worked = unit.torque_worked;
+    if (bends(asked.load)) append(row.worked, unit.bending_worked);
+    append(row.worked, crack_steps(crack, law, crack_toughness(asked, tip.id).value, scale));
+    row.worked = without_repeats(row.worked);
+    row.worked.push_back(utilisation_step(row.demand, row.error_pct, row.utilisation));
     row.life = life.life;
     double largest = 0;
     for (const CrackCycles& cycles : plan.cycles) largest = std::max(largest, cycles.range(plan.first));
@@ -207,6 +283,7 @@ CrackChecks crack_checks(const Case& asked, const MeridianAnswer& answer, const 
         CheckRow row = growth_row(asked, absent.substr(0, absent.find(':')));
         row.not_valid_because = absent.substr(absent.find(':') + 2);
         row.brief = "not computed";
+        row.worked = {read_step(fmt::format("not computed: {}", row.not_valid_because), 0, "")};
         checks.rows.push_back(row);
     }
     return checks;

@@ -92,6 +92,7 @@ CrackLife crack_life(const CrackPlan& plan, const ParisLaw& law, double scale)
         const double t = static_cast<double>(i) / growth_steps;
         const double after = plan.first + (result.last - plan.first) * t * t * (3 - t) / 2;
         const double growth = growth_per_life(plan, law, scale, (before + after) / 2);
+        result.pieces.push_back({(before + after) / 2, after - before, growth});
         if (growth == 0)
         {
             result.life = std::numeric_limits<double>::infinity();

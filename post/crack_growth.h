@@ -31,7 +31,8 @@ Sourced<double> toughness_of(const Material& metal, double size_mm);
 struct CrackCycles
 {
     double count = 0;
-    std::function<double(double)> range;  // dK at a crack length, MPa sqrt(mm)
+    std::function<double(double)> range;   // dK at a crack length, MPa sqrt(mm)
+    double torque_range = 0, bending = 0;  // N*mm, what the range comes from; for those who explain it
 };
 
 struct CrackPlan
@@ -47,11 +48,18 @@ struct CrackPoint
     double length_mm = 0, life = 0;
 };
 
+// A piece of the growth: its middle, its length and the growth there over one life asked for, mm.
+struct CrackPiece
+{
+    double middle = 0, length = 0, growth = 0;
+};
+
 struct CrackLife
 {
     double last = 0;  // length at collapse or fracture, mm
     double life = 0;  // in lives asked for; infinite: no cycle exceeds the threshold; 0: the first peak load breaks it
     std::vector<CrackPoint> curve;
+    std::vector<CrackPiece> pieces;  // what `life` is the sum of; the last has no growth where the crack stops
 };
 
 // Integrates the growth with all intensities and the static use multiplied by `scale`.

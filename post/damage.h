@@ -12,8 +12,9 @@ namespace splicewright
 
 struct StressCycles
 {
-    Megapascal range;  // >= 0
-    double count = 0;  // >= 0, finite
+    Megapascal range;                      // >= 0
+    double count = 0;                      // >= 0, finite
+    double torque_range = 0, bending = 0;  // N*mm, what the range comes from; for those who explain it
 };
 using Spectrum = std::vector<StressCycles>;
 

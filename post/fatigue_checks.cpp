@@ -15,6 +15,7 @@
 #include "post/strength_limits.h"
 #include "post/weld_places.h"
 #include "post/weld_rating.h"
+#include "post/worked_shaft.h"
 
 namespace splicewright
 {
@@ -31,13 +32,6 @@ std::string damage_words(double damage)
                                  : "damage without bound: one load is beyond the strength";
 }
 
-WeldUnitStress structural_stress(const SiteAnswer& site)
-{
-    const auto error_pct = [](const Measured& value) { return value.value > 0 ? 100 * value.error / value.value : 0; };
-    return {site.torsion.shear.value, site.bending.principal.value, 0, error_pct(site.torsion.shear),
-            error_pct(site.bending.principal)};
-}
-
 // Source: [Hobbacher2016] tables 3.1 (no. 231) and 3.2, from memory.
 CheckRow ground_butt_row(const Case& asked, const SiteAnswer& site)
 {
@@ -46,14 +40,14 @@ CheckRow ground_butt_row(const Case& asked, const SiteAnswer& site)
     const Millimetre size{size_at(asked, site.id)};
     WeldCurves curves{normal_curve(Megapascal{80}, factor, Provenance::from_memory),
                       shear_curve(Megapascal{shear}, factor, Provenance::from_memory), InteractionRule::squares};
-    curves.normal.fatigue_class = thickness_factor(size, ground_exponent) * curves.normal.fatigue_class;
+    thicken(curves, size, ground_exponent);
     CheckRow row = weld_row(asked,
                             {site.id, "", "ground butt in a bar, IIW class",
                              fmt::format("structural stress on the ground butt by finite elements; IIW detail 231, FAT "
                                          "80, shear {:g}, squares with 0.5, Miner sum 0.5 or 0.2",
                                          shear)},
-                            structural_stress(site), curves);
-    append_note(row.note, fmt::format("size {:.3g} mm; the class asks for full inspection of the weld and a surface "
+                            site_unit_stress(site), curves);
+    append_note(row.note, fmt::format("size {:.4g} mm; the class asks for full inspection of the weld and a surface "
                                       "ground flush",
                                       size.value()));
     return row;
@@ -64,15 +58,17 @@ struct NotchFactors
 {
     double bending = 1, torsion = 1;
     std::string note;
+    std::vector<WorkedStep> worked;
 };
 
 NotchFactors notch_factors(const SiteAnswer& site, const PlainSite& plain)
 {
     NotchFactors factors;
     if (plain.notch_radius.value() == 0) return factors;
-    const double bending =
-        site.bending.principal.value / surface_bending_stress(plain.section, NewtonMillimetre{1}).value.value();
-    const double torsion = site.torsion.shear.value / surface_shear(plain.section, NewtonMillimetre{1}).value.value();
+    const double nominal_bending = surface_bending_stress(plain.section, NewtonMillimetre{1}).value.value();
+    const double nominal_shear = surface_shear(plain.section, NewtonMillimetre{1}).value.value();
+    const double bending = site.bending.principal.value / nominal_bending;
+    const double torsion = site.torsion.shear.value / nominal_shear;
     const Sourced<NotchSensitivity> qb =
         notch_sensitivity(plain.material->tensile, plain.notch_radius, NotchLoad::bending);
     const Sourced<NotchSensitivity> qt =
@@ -81,31 +77,38 @@ NotchFactors notch_factors(const SiteAnswer& site, const PlainSite& plain)
     factors.torsion = fatigue_notch_factor(std::max(1.0, torsion), qt.value.q.value_or(1));
     factors.note = fmt::format("Kt {:.3f} bending, {:.3f} torsion by finite elements; Kf {:.3f}, Kfs {:.3f}", bending,
                                torsion, factors.bending, factors.torsion);
+    const double tensile = plain.material->tensile.value(), radius = plain.notch_radius.value();
+    factors.worked = notch_steps({NotchLoad::bending, site.bending.principal, nominal_bending, bending, tensile, radius,
+                                  qb.value.q, qb.value.root_a, factors.bending});
+    append(factors.worked, notch_steps({NotchLoad::torsion, site.torsion.shear, nominal_shear, torsion, tensile, radius,
+                                        qt.value.q, qt.value.root_a, factors.torsion}));
     if (!qb.value.q) factors.note += "; full notch sensitivity: " + qb.value.absent_because;
     return factors;
 }
 
-std::vector<StressBlock> shaft_blocks(const Load& load, const PlainSite& plain, const NotchFactors& notch)
+std::vector<ShaftEvent> shaft_events(const Load& load)
 {
-    const double bending = notch.bending * surface_bending_stress(plain.section, NewtonMillimetre{1}).value.value();
-    const double shear = notch.torsion * surface_shear(plain.section, NewtonMillimetre{1}).value.value();
-    const double pull = notch.bending * axial_stress(plain.section, load.axial).value.value();
-    std::vector<StressBlock> blocks;
-    const auto add = [&](double couple, double torque_alternating, double torque_mean, double count)
-    {
-        blocks.push_back({equivalent_stress({Megapascal{bending * couple}, Megapascal{pull},
-                                             Megapascal{shear * torque_alternating}, Megapascal{shear * torque_mean}}),
-                          count});
-    };
+    std::vector<ShaftEvent> events;
     for (const TorqueBlock& block : load.blocks)
     {
         const double high = block.high.value(), low = block.low.value();
-        add(bending_with(load, std::max(std::abs(high), std::abs(low))), (high - low) / 2, (high + low) / 2,
-            block.count);
+        events.push_back({bending_with(load, std::max(std::abs(high), std::abs(low))), (high - low) / 2,
+                          (high + low) / 2, block.count});
     }
     if (load.running_bending.value() > 0)
-        add(load.running_bending.value(), 0, load.running_torque.value(), load.revolutions);
-    return blocks;
+        events.push_back({load.running_bending.value(), 0, load.running_torque.value(), load.revolutions});
+    return events;
+}
+
+ShaftUnitStress shaft_unit_stress(const Load& load, const PlainSite& plain, const NotchFactors& notch)
+{
+    const double bending = surface_bending_stress(plain.section, NewtonMillimetre{1}).value.value();
+    const double shear = surface_shear(plain.section, NewtonMillimetre{1}).value.value();
+    const double pull = axial_stress(plain.section, load.axial).value.value();
+    ShaftUnitStress unit{notch.bending * bending, notch.torsion * shear, notch.bending * pull, notch.worked};
+    append(unit.worked, local_stress_steps(plain.section, load.axial.value(), {bending, shear, pull, {}},
+                                           {notch.bending, notch.torsion}, unit));
+    return unit;
 }
 
 SurfaceFinish finish_of(BarSurface surface)
@@ -156,12 +159,24 @@ CheckRow shaft_row(const Case& asked, const SiteAnswer& site)
     if (!share.value)
         append_note(row.note, fmt::format("tensile strength above the chart: {} of it taken at 1000 cycles (judgement)",
                                           stretched_share));
-    const Sourced<ShaftFatigue> fatigue =
-        shaft_fatigue(shaft_blocks(asked.load, plain, notch), {plain.material->tensile, limit, f}, shaft_miner_limit);
+    const ShaftUnitStress unit = shaft_unit_stress(asked.load, plain, notch);
+    const std::vector<ShaftEvent> events = shaft_events(asked.load);
+    const std::vector<StressBlock> blocks = shaft_blocks(events, unit);
+    const ShaftSnLine line{plain.material->tensile, limit, f};
+    const Sourced<ShaftFatigue> fatigue = shaft_fatigue(blocks, line, shaft_miner_limit);
     row.demand = fatigue.value.utilisation;
     row.life = fatigue.value.damage > 0 ? shaft_miner_limit / fatigue.value.damage : INFINITY;
     row.brief = fmt::format("damage {:.2g}", fatigue.value.damage);
     row.utilisation = fatigue.value.utilisation * (1 + row.error_pct / 100);
+    row.worked = endurance_steps(query, *endurance.value);
+    if (survival < 1)
+        row.worked.push_back(worked_step("endurance limit with the survival asked", "S_e' = k S_e",
+                                         put_in("{}*{}", {survival, endurance.value->limit.value()}), limit.value(),
+                                         "MPa"));
+    row.worked.push_back(thousand_cycle_step(plain.material->tensile.value(), share.value, f));
+    append(row.worked, unit.worked);
+    append(row.worked, shaft_steps(events, unit, blocks, line, fatigue.value));
+    row.worked.push_back(utilisation_step(row.demand, row.error_pct, row.utilisation));
     row.source += "; " + fatigue.source;
     row.provenance = weaker(row.provenance, fatigue.provenance);
     append_note(row.note, fmt::format("{} surface {:.3f}, size {:.3f}; endurance limit {:.0f} MPa, {}",

@@ -16,17 +16,10 @@ namespace
 
 constexpr double infinity = std::numeric_limits<double>::infinity();
 
-// Source: [Shigley2011] table 6-2 (9th edition; the 11th has other numbers).
 double surface_factor(SurfaceFinish finish, double tensile_MPa)
 {
-    switch (finish)
-    {
-        case SurfaceFinish::ground: return 1.58 * std::pow(tensile_MPa, -0.085);
-        case SurfaceFinish::machined: return 4.51 * std::pow(tensile_MPa, -0.265);
-        case SurfaceFinish::hot_rolled: return 57.7 * std::pow(tensile_MPa, -0.718);
-        case SurfaceFinish::forged: return 272 * std::pow(tensile_MPa, -0.995);
-    }
-    return 0;
+    const SurfaceLaw law = surface_law(finish);
+    return law.factor * std::pow(tensile_MPa, law.exponent);
 }
 
 // Source: [Shigley2011] eq. 6-20.
@@ -92,6 +85,18 @@ bool counts(const StressBlock& block)
 
 }  // namespace
 
+SurfaceLaw surface_law(SurfaceFinish finish)
+{
+    switch (finish)
+    {
+        case SurfaceFinish::ground: return {1.58, -0.085, "ground"};
+        case SurfaceFinish::machined: return {4.51, -0.265, "machined"};
+        case SurfaceFinish::hot_rolled: return {57.7, -0.718, "hot-rolled"};
+        case SurfaceFinish::forged: return {272, -0.995, "as forged"};
+    }
+    return {};
+}
+
 Sourced<std::optional<EnduranceLimit>> endurance_limit(const EnduranceQuery& query)
 {
     const double tensile = query.tensile.value(), diameter = query.diameter.value();
@@ -125,6 +130,7 @@ Sourced<NotchSensitivity> notch_sensitivity(Megapascal tensile, Millimetre radiu
         const double root_a = load == NotchLoad::bending ? 1.24 - 2.25e-3 * S + 1.60e-6 * S * S - 4.11e-10 * S * S * S
                                                          : 0.958 - 1.83e-3 * S + 1.43e-6 * S * S - 4.11e-10 * S * S * S;
         answer.q = 1 / (1 + root_a / std::sqrt(radius.value()));
+        answer.root_a = root_a;
     }
     return {answer, "Neuber: Shigley 9th ed. eq. 6-33 to 6-35, its kpsi fits turned into MPa and mm [Shigley2011]",
             Provenance::secondary};

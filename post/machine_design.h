@@ -20,6 +20,15 @@ enum class SurfaceFinish
     forged,
 };
 
+// k_a = factor S^exponent, S the tensile strength in MPa.
+// Source: [Shigley2011] table 6-2 (9th edition; the 11th has other numbers).
+struct SurfaceLaw
+{
+    double factor = 1, exponent = 0;
+    const char* name = "";
+};
+SurfaceLaw surface_law(SurfaceFinish finish);
+
 enum class Reliability
 {
     percent_50,
@@ -68,6 +77,7 @@ struct NotchSensitivity
 {
     std::optional<double> q;  // 0 to 1; absent outside the fitted range of tensile strength
     std::string absent_because;
+    double root_a = 0;  // Neuber's sqrt(a), mm^0.5; 0 where q is absent
 };
 
 // q = 1/(1 + sqrt(a)/sqrt(radius)), Neuber; sqrt(a) by cubic fits valid for tensile 340 to 1700 MPa in bending,

@@ -71,28 +71,9 @@ const char* const sleeve_stress = "nominal stress of the sleeve's end, force on 
 const char* const throat_stress = "structural stress: force on the weld by finite elements over the throat";
 const char* const butt_stress = "nominal stress of the fused section, share of the butt by finite elements";
 
-void add_bar_toe(std::vector<CheckRow>& rows, const Case& asked, const std::string& site)
+void add_bar_toe_principal(std::vector<CheckRow>& rows, const Case& asked, const std::string& site,
+                           const WeldUnitStress& stress)
 {
-    const WeldUnitStress stress = bar_unit_stress(asked, side_of(site));
-    const double plate = wall_at(asked, site),
-                 cover = wall_at(asked, fmt::format("sleeve-toe.{}", name_of(side_of(site))));
-    WeldCurves iiw = iiw_curves(cover_end_class(cover, plate), 80);
-    const double size = size_at(asked, site);
-    iiw.normal.fatigue_class = thickness_factor(Millimetre{size}, toe_exponent) * iiw.normal.fatigue_class;
-    std::string detail = fmt::format(
-        "sleeve of {:.3g} mm over a wall of {:.3g} mm (half the diameter of a solid bar: judgement), size {:.3g} mm",
-        cover, plate, size);
-    append_note(detail, no_reduction(asked));
-    rows.push_back(
-        nominal_row(asked,
-                    {site, "nominal-iiw", "cover's end, IIW class",
-                     fmt::format("{}; IIW detail 711, shear 80, squares with 0.5, Miner sum 0.5 or 0.2", bar_stress)},
-                    stress, iiw, detail));
-    rows.push_back(
-        nominal_row(asked,
-                    {site, "nominal-ec3", "cover's end, EN 1993-1-9",
-                     fmt::format("{}; EN 1993-1-9 table 8.5, shear 80, cubes and fifths, Miner sum 1", bar_stress)},
-                    stress, eurocode_curves(cover_end_category(cover, plate, size), 80), detail));
     const bool bends =
         !asked.load.blocks.empty() && (asked.load.peak_bending.value() > 0 || asked.load.running_bending.value() > 0);
     SnCurve curve = normal_curve(Megapascal{80}, partial_factor(), Provenance::secondary);
@@ -109,11 +90,45 @@ void add_bar_toe(std::vector<CheckRow>& rows, const Case& asked, const std::stri
     rows.push_back(row);
 }
 
+void add_bar_toe(std::vector<CheckRow>& rows, const Case& asked, const std::string& site)
+{
+    const WeldUnitStress stress = bar_unit_stress(asked, side_of(site));
+    const double plate = wall_at(asked, site),
+                 cover = wall_at(asked, fmt::format("sleeve-toe.{}", name_of(side_of(site))));
+    WeldCurves iiw = iiw_curves(cover_end_class(cover, plate), 80);
+    iiw.worked = {worked_step(fmt::format("cover's thickness over the bar's: FAT 56 up to 0.8, 50 up to 1.5, then 45; "
+                                          "here {:g}",
+                                          cover_end_class(cover, plate)),
+                              "t_c/t", put_in("{}/{}", {cover, plate}), cover / plate, "")};
+    const double size = size_at(asked, site);
+    thicken(iiw, Millimetre{size}, toe_exponent);
+    std::string detail = fmt::format(
+        "sleeve of {:.3g} mm over a wall of {:.3g} mm (half the diameter of a solid bar: judgement), size {:.3g} mm",
+        cover, plate, size);
+    append_note(detail, no_reduction(asked));
+    rows.push_back(
+        nominal_row(asked,
+                    {site, "nominal-iiw", "cover's end, IIW class",
+                     fmt::format("{}; IIW detail 711, shear 80, squares with 0.5, Miner sum 0.5 or 0.2", bar_stress)},
+                    stress, iiw, detail));
+    WeldCurves eurocode = eurocode_curves(cover_end_category(cover, plate, size), 80);
+    eurocode.worked = {
+        read_step(fmt::format("category of a cover's end for a bar of {:.3g} mm and a cover of {:.3g} mm over a "
+                              "wall of {:.3g} mm, from a table",
+                              size, cover, plate),
+                  eurocode.normal.fatigue_class.value(), "MPa")};
+    rows.push_back(
+        nominal_row(asked,
+                    {site, "nominal-ec3", "cover's end, EN 1993-1-9",
+                     fmt::format("{}; EN 1993-1-9 table 8.5, shear 80, cubes and fifths, Miner sum 1", bar_stress)},
+                    stress, eurocode, detail));
+    add_bar_toe_principal(rows, asked, site, stress);
+}
+
 void add_sleeve_toe(std::vector<CheckRow>& rows, const Case& asked, const WeldForce& weld, const std::string& site)
 {
     WeldCurves curves = iiw_curves(63, 80);
-    curves.normal.fatigue_class =
-        thickness_factor(Millimetre{wall_at(asked, site)}, toe_exponent) * curves.normal.fatigue_class;
+    thicken(curves, Millimetre{wall_at(asked, site)}, toe_exponent);
     rows.push_back(nominal_row(
         asked,
         {site, "nominal-iiw", "fillet's toe, IIW class",
@@ -162,19 +177,12 @@ void add_butt(std::vector<CheckRow>& rows, const Case& asked, const MeridianAnsw
     }
     const Millimetre thickness{size_at(asked, "butt-surface")};
     WeldCurves curves = eurocode_curves(112, 100);
-    curves.normal.fatigue_class = thickness_factor(thickness, eurocode_butt_exponent) * curves.normal.fatigue_class;
+    thicken(curves, thickness, eurocode_butt_exponent);
     rows.push_back(nominal_row(
         asked,
         {"butt-surface", "nominal-ec3", "ground butt, EN 1993-1-9",
          fmt::format("{}; EN 1993-1-9 table 8.3, category 112, shear 100, cubes and fifths, Miner sum 1", butt_stress)},
         stress, curves, "a plate's category: asks for a weld ground flush on both sides and fully inspected"));
-}
-
-WeldUnitStress fe_unit_stress(const SiteAnswer& site)
-{
-    const auto error_pct = [](const Measured& value) { return value.value > 0 ? 100 * value.error / value.value : 0; };
-    return {site.torsion.shear.value, site.bending.principal.value, 0, error_pct(site.torsion.shear),
-            error_pct(site.bending.principal)};
 }
 
 void add_parent(std::vector<CheckRow>& rows, const Case& asked, const SiteAnswer& site)
@@ -185,7 +193,7 @@ void add_parent(std::vector<CheckRow>& rows, const Case& asked, const SiteAnswer
         curves.normal.provenance = curves.shear.provenance = Provenance::from_memory;
         CheckRow row = nominal_row(
             asked, {site.id, name, check, fmt::format("structural stress by finite elements; {}", method)},
-            fe_unit_stress(site), curves, "a cap for metal away from welds; the notch of a shoulder is not in it");
+            site_unit_stress(site), curves, "a cap for metal away from welds; the notch of a shoulder is not in it");
         if (site.id.starts_with("bar."))
             row.not_valid_because = "for information: a plain bar away from welds is judged by machine-design practice";
         rows.push_back(row);

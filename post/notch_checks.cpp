@@ -10,6 +10,7 @@
 #include "post/rated_curves.h"
 #include "post/site_loads.h"
 #include "post/weld_places.h"
+#include "post/worked_weld.h"
 
 namespace splicewright
 {
@@ -34,22 +35,31 @@ std::string thin_wall(const Case& asked, const std::string& site)
                                 : "";
 }
 
-WeldUnitStress principal_stress(const SiteAnswer& site)
-{
-    return {site.torsion.shear.value, site.bending.principal.value, 0, error_pct(site.torsion.shear),
-            error_pct(site.bending.principal)};
-}
+std::string place(const SiteAnswer& site) { return fmt::format("at {}", site.id); }
 
 // Torsion gives sqrt(3) times its shear, so that equivalents of the two unit loads come out as solved.
 WeldUnitStress von_mises_stress(const SiteAnswer& site)
 {
-    return {site.torsion.von_mises.value / std::numbers::sqrt3, site.bending.von_mises.value, 0,
-            error_pct(site.torsion.von_mises), error_pct(site.bending.von_mises)};
+    const double mises = site.torsion.von_mises.value, shear = mises / std::numbers::sqrt3;
+    return {shear,
+            site.bending.von_mises.value,
+            0,
+            error_pct(site.torsion.von_mises),
+            error_pct(site.bending.von_mises),
+            {unit_step("largest von Mises stress by 1 N·mm of torque", place(site), mises,
+                       error_pct(site.torsion.von_mises)),
+             worked_step("the shear that it stands for", "k_tau = k_v/sqrt(3)", put_in("{}/sqrt(3)", {mises}), shear,
+                         "MPa per N·mm")},
+            {unit_step("k_sigma, largest von Mises stress by 1 N·mm of bending", place(site),
+                       site.bending.von_mises.value, error_pct(site.bending.von_mises))}};
 }
 
 WeldUnitStress shear_stress(const SiteAnswer& site)
 {
-    return {site.torsion.shear.value, 0, 0, error_pct(site.torsion.shear), 0};
+    WeldUnitStress stress = site_unit_stress(site);
+    stress.normal_by_bending = stress.normal_error_pct = 0;
+    stress.bending_worked.clear();
+    return stress;
 }
 
 // Whether one of normal and shear is below 15 % of the other, the share below which it may be left out.
@@ -71,7 +81,7 @@ void add_notch_rows(std::vector<CheckRow>& rows, const Case& asked, const SiteAn
         weld_row(asked,
                  {site.id, "", "effective notch stress, 1 mm",
                   method + "; FAT 225 first principal, FAT 160 shear, squares with 0.5, Miner sum 0.5 or 0.2"},
-                 principal_stress(site), curves);
+                 site_unit_stress(site), curves);
     CheckRow mises = equivalent_row(
         asked,
         {site.id, "notch-von-mises", "effective notch, 1 mm, von Mises", method + "; FAT 200, Miner sum 0.5 or 0.2"},
@@ -81,7 +91,7 @@ void add_notch_rows(std::vector<CheckRow>& rows, const Case& asked, const SiteAn
                                method + "; FAT 160 shear alone, Miner sum 0.5 or 0.2"},
                               shear_stress(site), curves);
     joint.not_valid_because = mises.not_valid_because = shear.not_valid_because = reason;
-    if (reason.empty() && !one_kind_of_stress(asked, site.id, principal_stress(site), curves))
+    if (reason.empty() && !one_kind_of_stress(asked, site.id, site_unit_stress(site), curves))
         mises.not_valid_because =
             "torque and rotating bending are both felt and out of phase: von Mises asks for "
             "stresses that rise and fall together";
@@ -110,7 +120,7 @@ std::vector<CheckRow> small_notch_checks(const Case& asked, const MeridianAnswer
                                 {site.id, "notch-small", "effective notch stress, 0.05 mm",
                                  "effective notch stress, reference radius 0.05 mm; FAT 630 first principal, FAT 250 "
                                  "shear, squares with 0.5, Miner sum 0.5 or 0.2"},
-                                principal_stress(site), curves));
+                                site_unit_stress(site), curves));
     }
     return rows;
 }
@@ -127,6 +137,26 @@ bool has_thin_wall(const Case& asked)
                        [&](const std::string& site) { return !thin_wall(asked, site).empty(); });
 }
 
+namespace
+{
+
+WeldUnitStress hot_spot_stress(const ExtrapolatedStress& stress, const HotSpot& spot, const char* points)
+{
+    const std::string where =
+        fmt::format("read at {} of t = {:.4g} mm from {} and extrapolated to it", points, spot.thickness, spot.site);
+    const double shear = std::abs(stress.torsion_shear.value), normal = std::abs(stress.bending_normal.value);
+    const double shear_error = error_pct(stress.torsion_shear), normal_error = error_pct(stress.bending_normal);
+    return {shear,
+            normal,
+            0,
+            shear_error,
+            normal_error,
+            {unit_step("k_tau, shear on the surface by 1 N·mm of torque", where, shear, shear_error)},
+            {unit_step("k_sigma, stress along the axis by 1 N·mm of bending", where, normal, normal_error)}};
+}
+
+}  // namespace
+
 std::vector<CheckRow> hot_spot_checks(const Case& asked, const MeridianAnswer& answer)
 {
     WeldCurves curves{normal_curve(Megapascal{90}, partial_factor(), Provenance::from_memory),
@@ -137,17 +167,14 @@ std::vector<CheckRow> hot_spot_checks(const Case& asked, const MeridianAnswer& a
         const auto add = [&](const char* how, const char* points, const ExtrapolatedStress& stress)
         {
             WeldCurves thick = curves;
-            thick.normal.fatigue_class =
-                thickness_factor(Millimetre{size_at(asked, spot.site)}, 0.3) * curves.normal.fatigue_class;
+            thicken(thick, Millimetre{size_at(asked, spot.site)}, 0.3);
             CheckRow row =
                 weld_row(asked,
                          {spot.site, fmt::format("hot-spot-{}", how), fmt::format("hot-spot stress, {}", how),
                           fmt::format("surface stress by finite elements at {} of the thickness, extrapolated "
                                       "to the toe; FAT 90, shear 80, squares with 0.5, Miner sum 0.5 or 0.2",
                                       points)},
-                         {std::abs(stress.torsion_shear.value), std::abs(stress.bending_normal.value), 0,
-                          error_pct(stress.torsion_shear), error_pct(stress.bending_normal)},
-                         thick);
+                         hot_spot_stress(stress, spot, points), thick);
             append_note(row.note,
                         fmt::format("read at shares of {:.3g} mm (half the diameter of a solid bar: judgement), size "
                                     "{:.3g} mm; shear class as for fillets (judgement)",

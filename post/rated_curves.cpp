@@ -22,6 +22,21 @@ SnCurve with_factors(const Rating& rating, SnCurve curve, double relief)
     return curve;
 }
 
+struct ClassFactors
+{
+    double relief = 1, survival = 1;
+};
+
+void add_class_step(const char* of, const SnCurve& listed, const SnCurve& rated, const ClassFactors& factors,
+                    std::vector<WorkedStep>& steps)
+{
+    if (factors.relief == 1 && factors.survival == 1) return;
+    steps.push_back(worked_step(fmt::format("class of {} with stress relief and survival as asked", of),
+                                "FAT' = k_relief k_survival FAT",
+                                put_in("{}*{}*{}", {factors.relief, factors.survival, listed.fatigue_class.value()}),
+                                rated.fatigue_class.value(), "MPa"));
+}
+
 }  // namespace
 
 bool feels_misalignment(const std::string& site)
@@ -46,8 +61,14 @@ double survival_factor(const Rating& rating, double slope)
 
 WeldCurves rated_curves(const Case& asked, const WeldCurves& curves)
 {
-    return {with_factors(asked.rating, curves.normal, relief_factor(asked, curves.rule)),
-            with_factors(asked.rating, curves.shear, 1), curves.rule};
+    const double relief = relief_factor(asked, curves.rule);
+    WeldCurves rated{with_factors(asked.rating, curves.normal, relief), with_factors(asked.rating, curves.shear, 1),
+                     curves.rule, curves.worked, curves.shear_worked};
+    add_class_step("normal stress", curves.normal, rated.normal,
+                   {relief, survival_factor(asked.rating, curves.normal.slope)}, rated.worked);
+    add_class_step("shear", curves.shear, rated.shear, {1, survival_factor(asked.rating, curves.shear.slope)},
+                   rated.shear_worked);
+    return rated;
 }
 
 SnCurve rated_equivalent_curve(const Case& asked, const SnCurve& curve) { return with_factors(asked.rating, curve, 1); }
@@ -55,7 +76,12 @@ SnCurve rated_equivalent_curve(const Case& asked, const SnCurve& curve) { return
 WeldUnitStress rated_stress(const Case& asked, const std::string& site, const WeldUnitStress& stress)
 {
     WeldUnitStress rated = stress;
-    if (feels_misalignment(site)) rated.normal_by_bending *= asked.rating.misalignment_factor;
+    const double factor = asked.rating.misalignment_factor;
+    if (!feels_misalignment(site) || factor == 1) return rated;
+    rated.normal_by_bending *= factor;
+    rated.bending_worked.push_back(worked_step("normal stress with misalignment", "k_sigma' = k_m k_sigma",
+                                               put_in("{}*{}", {factor, stress.normal_by_bending}),
+                                               rated.normal_by_bending, "MPa per N·mm"));
     return rated;
 }
 

@@ -83,7 +83,8 @@ std::optional<OverBar> over_bar(const Case& asked, const Judgement& sound, Side 
     if (used(splice, CheckKind::fatigue) > 0 && used(bar, CheckKind::fatigue) > 0)
         result.fatigue = used(bar, CheckKind::fatigue) / used(splice, CheckKind::fatigue);
     const auto splice_life = least_life(splice), bar_life = least_life(bar);
-    if (splice_life && bar_life && std::isfinite(splice_life->least) && std::isfinite(bar_life->least))
+    if (splice_life && bar_life && std::isfinite(splice_life->least) && std::isfinite(bar_life->least) &&
+        bar_life->least > 0)
         result.life = splice_life->least / bar_life->least;
     result.twist = sound.answer.twist.value / twist_with_diameter_of(asked, side);
     return result;

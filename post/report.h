@@ -44,7 +44,7 @@ struct OverBar
     Millimetre diameter;
     double strength = 0;            // peak load that is carried, splice over this bar with its shoulders and grooves
     std::optional<double> fatigue;  // stress over the life asked for, the same way
-    std::optional<double> life;     // splice over bar; absent where the bar lasts for ever
+    std::optional<double> life;     // splice over bar; absent where one of them lasts for ever or the bar not at all
     double twist = 0;               // at the same torque, splice over a shaft with this diameter at the joint
 };
 

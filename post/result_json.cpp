@@ -101,6 +101,18 @@ Json sites(const Case& asked, const MeridianAnswer& answer)
     return list;
 }
 
+Json worked(const std::vector<WorkedStep>& steps)
+{
+    Json list = Json::array();
+    for (const WorkedStep& step : steps)
+        list.push_back({{"what", step.what},
+                        {"formula", step.formula},
+                        {"numbers", step.numbers},
+                        {"result", finite(step.result)},
+                        {"unit", step.unit}});
+    return list;
+}
+
 Json checks(const std::vector<CheckRow>& rows)
 {
     Json list = Json::array();
@@ -123,7 +135,8 @@ Json checks(const std::vector<CheckRow>& rows)
         json.update({{"method", row.method},
                      {"source", row.source},
                      {"provenance", name_of(row.provenance)},
-                     {"note", row.note}});
+                     {"note", row.note},
+                     {"worked", worked(row.worked)}});
         list.push_back(std::move(json));
     }
     return list;

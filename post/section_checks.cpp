@@ -9,6 +9,7 @@
 #include "post/site_loads.h"
 #include "post/strength_limits.h"
 #include "post/weld_places.h"
+#include "post/worked_weld.h"
 
 namespace splicewright
 {
@@ -42,14 +43,35 @@ CheckRow section_row(const std::string& site, const std::string& name, const std
     return row;
 }
 
+// What part of each load acts here, where it is not all of it; `part` may be that of the sleeve or of the butt.
+std::vector<WorkedStep> part_steps(const PartOfLoad& part, const SectionLoad& load, const Load& peak, double error_pct)
+{
+    std::vector<WorkedStep> steps;
+    const auto add = [&](const char* name, const char* symbol, double share, double all, double here, const char* unit)
+    {
+        if (all == 0) return;
+        const std::string source = symbol[0] == 'T' ? by_finite_elements(error_pct) : "from the finite elements";
+        steps.push_back(
+            read_step(fmt::format("part of the {} that passes here, {}", name, source), std::abs(share), ""));
+        steps.push_back(worked_step(fmt::format("{} that passes here", name),
+                                    fmt::format("{0} = part {0}_peak", symbol), put_in("{}*{}", {std::abs(share), all}),
+                                    here, unit));
+    };
+    add("torque", "T", part.torque, peak.peak_torque.value(), load.torque.value(), "N·mm");
+    add("bending", "M", part.bending, peak.peak_bending.value(), load.bending.value(), "N·mm");
+    add("axial force", "N", part.axial, peak.axial.value(), load.axial.value(), "N");
+    return steps;
+}
+
 CheckRow plastic_row(const Case& asked, const std::string& site, const RoundSection& section, const Limit& limit,
-                     const PartOfLoad& part, const std::string& name)
+                     const PartOfLoad& part, const std::string& name, double error_pct = 0)
 {
     const SectionLoad load = part_of(asked, part);
     const Sourced<double> use = plastic_utilisation(section, limit.stress, load);
     CheckRow row =
         section_row(site, name, name == "alone" ? "alone: whole section flows" : "whole section flows", limit);
-    row.utilisation = use.value;
+    row.error_pct = error_pct;
+    row.utilisation = use.value * (1 + error_pct / 100);
     row.demand = use.value * row.capacity;
     row.method = part == PartOfLoad{}
                      ? "nominal section under all of the load: lower bound of its plastic limit load"
@@ -65,12 +87,20 @@ CheckRow plastic_row(const Case& asked, const std::string& site, const RoundSect
         first_yield_bending(section, limit.stress).value.value() / 1000,
         fully_plastic_bending(section, limit.stress).value.value() / 1000, std::abs(part.torque));
     if (name == "alone") row.not_valid_because = information;
+    row.worked.push_back(limit_step(limit));
+    if (!(part == PartOfLoad{})) append(row.worked, part_steps(part, load, asked.load, error_pct));
+    append(row.worked, plastic_steps(section, limit.stress, load, use.value));
+    row.worked.push_back(utilisation_step(use.value, error_pct, row.utilisation));
     return row;
 }
 
-double share_error_pct(const Measured& share, double part)
+// Worst of the loads that act; a part below a thousandth of its load carries none.
+double share_error_pct(const SleeveShare& share, const PartOfLoad& part, const CombinedLoad& load)
 {
-    return std::abs(part) > 1e-3 ? 100 * share.error / std::abs(part) : 0;
+    const auto error = [](double acts, const Measured& of, double here)
+    { return acts != 0 && std::abs(here) > 1e-3 ? 100 * of.error / std::abs(here) : 0; };
+    return std::max({error(load.torque, share.torsion, part.torque), error(load.bending, share.bending, part.bending),
+                     error(load.axial, share.axial, part.axial)});
 }
 
 // Mean stress of the throat under all of the load as a line, or under its part by finite elements.
@@ -79,13 +109,41 @@ CheckRow throat_yield_row(const Case& asked, const WeldForce& weld, Side side)
     const Limit limit = throat_limit(asked, side);
     CheckRow row =
         section_row(fmt::format("throat.{}", name_of(side)), "yield", "throat, mean von Mises stress", limit);
-    row.demand = worst_throat_stress(asked, weld, side, peak_load(asked));
+    const WorstThroat<double> worst = worst_throat_stress(asked, weld, side, peak_load(asked));
+    row.demand = worst.value;
     row.error_pct = weld.error_pct;
     row.utilisation = row.demand * (1 + row.error_pct / 100) / row.capacity;
     row.method = "structural stress: force on the weld by finite elements over the throat, von Mises";
     row.source = fmt::format("von Mises [Mises1913]; limit: {}", limit.whose);
     row.note = "no partial factor: mechanics, not a code; the weld is taken as sound and of the stated legs";
+    row.worked = worst.worked;
+    row.worked.push_back(limit_step(limit));
+    row.worked.push_back(utilisation_step(row.demand, row.capacity, row.error_pct, row.utilisation));
     return row;
+}
+
+std::vector<WorkedStep> ring_steps(const FilletWeld& fillet, const Load& load, const RingThroatStress& stress,
+                                   double von_mises)
+{
+    const double radius = throat_mean_radius(fillet).value(), a = throat(fillet).value();
+    const double leg_b = fillet.leg_on_bar.value(), leg_s = fillet.leg_on_sleeve.value();
+    std::vector<WorkedStep> steps{
+        throat_size_step(fillet),
+        worked_step("radius of the middle of the throat", "R = d/2 + l_b^2 l_s/(2 (l_b^2 + l_s^2))",
+                    put_in("{}/2+{}^2*{}/(2*({}^2+{}^2))", {fillet.bar_diameter.value(), leg_b, leg_s, leg_b, leg_s}),
+                    radius, "mm"),
+        worked_step("shear of the throat by all of the torque", "tau = T/(2 pi R^2 a)",
+                    put_in("{}/(2*pi*{}^2*{})", {load.peak_torque.value(), radius, a}), stress.torsion.value(), "MPa"),
+        worked_step("stress by all of the bending", "sigma_b = M/(pi R^2 a)",
+                    put_in("{}/(pi*{}^2*{})", {load.peak_bending.value(), radius, a}), stress.bending.value(), "MPa"),
+        worked_step("stress by the axial force", "sigma_n = N/(2 pi R a)",
+                    put_in("{}/(2*pi*{}*{})", {load.axial.value(), radius, a}), stress.axial.value(), "MPa")};
+    steps.push_back(
+        worked_step("von Mises stress", "sigma_v = sqrt((|sigma_b| + |sigma_n|)^2 + 3 tau^2)",
+                    put_in("sqrt(({}+{})^2+3*{}^2)",
+                           {std::abs(stress.bending.value()), std::abs(stress.axial.value()), stress.torsion.value()}),
+                    von_mises, "MPa"));
+    return steps;
 }
 
 CheckRow throat_alone_row(const Case& asked, Side side)
@@ -104,13 +162,17 @@ CheckRow throat_alone_row(const Case& asked, Side side)
     row.source = fmt::format("weld as a line [Shigley2011] tables 9-1 and 9-2; limit: {}", limit.whose);
     row.provenance = weaker(Provenance::derived, limit.provenance);
     row.not_valid_because = information;
+    row.worked = ring_steps(fillet, asked.load, stress, row.demand);
+    row.worked.push_back(limit_step(limit));
+    row.worked.push_back(utilisation_step(row.demand, row.capacity, 0, row.utilisation));
     return row;
 }
 
 CheckRow throat_simplified_row(const Case& asked, const WeldForce& weld, Side side)
 {
     const EurocodeThroat eurocode = eurocode_throat(asked, side);
-    const WeldCheck check = worst_simplified(asked, weld, side, peak_load(asked));
+    const WorstThroat<WeldCheck> worst = worst_simplified(asked, weld, side, peak_load(asked));
+    const WeldCheck& check = worst.value;
     CheckRow row = section_row(fmt::format("throat.{}", name_of(side)), "simplified", "sleeve weld, simplified method",
                                {check.capacity, "", eurocode.provenance});
     row.demand = check.demand.value();
@@ -120,6 +182,8 @@ CheckRow throat_simplified_row(const Case& asked, const WeldForce& weld, Side si
     row.source = fmt::format("[Eurocode3Joints2005] 4.5.3.3, eq. 4.2 to 4.4; fu of {}", eurocode.weakest);
     row.note = check.note;
     row.not_valid_because = outside_eurocode(asked, side);
+    row.worked = worst.worked;
+    row.worked.push_back(utilisation_step(row.demand, row.capacity, row.error_pct, row.utilisation));
     return row;
 }
 
@@ -154,20 +218,16 @@ void add_joint(std::vector<CheckRow>& rows, const Case& asked, const MeridianAns
         const PartOfLoad part =
             asked.sleeve ? PartOfLoad{1 - share.torsion.value, 1 - share.bending.value, 1 - share.axial.value}
                          : PartOfLoad{};
-        CheckRow row = plastic_row(asked, "butt-surface", butt_section(asked), butt_limit(asked), part, "plastic");
-        if (asked.sleeve) row.error_pct = share_error_pct(share.torsion, part.torque);
-        row.utilisation *= 1 + row.error_pct / 100;
-        rows.push_back(row);
+        rows.push_back(plastic_row(asked, "butt-surface", butt_section(asked), butt_limit(asked), part, "plastic",
+                                   asked.sleeve ? share_error_pct(share, part, peak_load(asked)) : 0));
         if (sound && asked.sleeve)
             rows.push_back(plastic_row(asked, "butt-surface", butt_section(asked), butt_limit(asked), {}, "alone"));
     }
     if (!asked.sleeve) return;
     const PartOfLoad part{share.torsion.value, share.bending.value, share.axial.value};
     const Limit limit = yield_of(asked.sleeve->material);
-    CheckRow row = plastic_row(asked, "sleeve-mid", sleeve_joint_section(asked), limit, part, "plastic");
-    row.error_pct = share_error_pct(share.torsion, part.torque);
-    row.utilisation *= 1 + row.error_pct / 100;
-    rows.push_back(row);
+    rows.push_back(plastic_row(asked, "sleeve-mid", sleeve_joint_section(asked), limit, part, "plastic",
+                               share_error_pct(share, part, peak_load(asked))));
     if (sound) rows.push_back(plastic_row(asked, "sleeve-mid", sleeve_joint_section(asked), limit, {}, "alone"));
     for (const Side side : both_sides)
     {

@@ -53,6 +53,8 @@ SiteDemand site_demand(const SiteAnswer& site, const CombinedLoad& load)
         demand.von_mises = peak.von_mises;
         demand.z = peak.z;
         demand.r = peak.r;
+        demand.theta = peak.theta;
+        demand.stress = peak.stress;
     }
     demand.error_pct = combined_error_pct(site, load);
     return demand;

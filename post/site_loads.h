@@ -23,6 +23,8 @@ struct SiteDemand
     double von_mises = 0;  // MPa
     double error_pct = 0;
     double z = 0, r = 0;  // where, mm
+    double theta = 0;     // from the plane of bending, rad
+    PointStress stress;   // there
 };
 SiteDemand site_demand(const SiteAnswer& site, const CombinedLoad& load);
 

@@ -10,6 +10,7 @@
 
 #include "post/check_row.h"
 #include "post/weld_places.h"
+#include "post/worked_weld.h"
 
 namespace splicewright
 {
@@ -20,18 +21,30 @@ namespace
 // swing.
 constexpr int angles_over_turn = 360;
 
-// Calls take(line force) at each angle around the turn.
-template <class Take>
-void for_each_angle(const WeldForce& weld, const CombinedLoad& load, const Take& take)
+// Force of the weld at an angle from the plane of bending.
+struct TurnedForce
 {
+    double theta = 0;  // rad
+    LineForce force;
+};
+
+// Where the demand is largest around the turn; the first of equals.
+template <class Demand>
+TurnedForce worst_angle(const WeldForce& weld, const CombinedLoad& load, const Demand& demand)
+{
+    TurnedForce worst;
+    double largest = -1;
     for (int k = 0; k < angles_over_turn; ++k)
     {
         const double theta = 2 * std::numbers::pi * k / angles_over_turn;
-        const double c = load.bending * std::cos(theta), s = load.bending * std::sin(theta);
-        take(LineForce{weld.bending_outward * c + weld.axial_outward * load.axial,
-                       weld.bending_radial * c + weld.axial_radial * load.axial,
-                       weld.torsion_tangential * load.torque + weld.bending_tangential * s});
+        const double c = load.bending * level(std::cos(theta)), s = load.bending * level(std::sin(theta));
+        const LineForce force{weld.bending_outward * c + weld.axial_outward * load.axial,
+                              weld.bending_radial * c + weld.axial_radial * load.axial,
+                              weld.torsion_tangential * load.torque + weld.bending_tangential * s};
+        const double here = demand(force);
+        if (here > largest) worst = {theta, force}, largest = here;
     }
+    return worst;
 }
 
 }  // namespace
@@ -77,7 +90,15 @@ Limit heated_yield_of(const Material& material)
         fmt::format("{:.2g} x yield of {} {:.4g} MPa, softened beside a weld (judgement: {}){}{}",
                     material.heated_yield_factor, material.name, material.yield.value(), material.heated_yield_reason,
                     strength_words(material).empty() ? "" : "; ", strength_words(material)),
-        Provenance::judgement};
+        Provenance::judgement, material.yield, material.heated_yield_factor};
+}
+
+WorkedStep limit_step(const Limit& limit)
+{
+    return limit.factor < 1
+               ? worked_step(limit.whose, "f = k f_y", put_in("{}*{}", {limit.factor, limit.yield.value()}),
+                             limit.stress.value(), "MPa")
+               : read_step(limit.whose, limit.stress.value(), "MPa");
 }
 
 Limit butt_limit(const Case& asked)
@@ -111,48 +132,51 @@ EurocodeThroat eurocode_throat(const Case& asked, Side side)
             weaker(weaker(Provenance::from_memory, beta_w.provenance), weakest.provenance)};
 }
 
-WeldCheck worst_directional(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load)
+WorstThroat<WeldCheck> worst_directional(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load)
 {
     const EurocodeThroat eurocode = eurocode_throat(asked, side);
     const FilletWeld fillet = fillet_weld(asked, side);
-    WeldCheck worst;
-    for_each_angle(
-        weld, load,
-        [&](const LineForce& force)
-        {
-            const WeldCheck check =
-                directional_check(throat_plane_stress(fillet, force).value, eurocode.tensile, eurocode.beta_w).value;
-            if (worst.capacity.value() == 0 || check.utilisation > worst.utilisation) worst = check;
-        });
+    const auto check_of = [&](const LineForce& force)
+    { return directional_check(throat_plane_stress(fillet, force).value, eurocode.tensile, eurocode.beta_w).value; };
+    const TurnedForce at = worst_angle(weld, load, [&](const LineForce& force) { return check_of(force).utilisation; });
+    WorstThroat<WeldCheck> worst{check_of(at.force), line_force_steps(weld, load, at.theta, at.force)};
+    append(worst.worked, throat_steps(fillet, at.force, throat_plane_stress(fillet, at.force).value, "MPa"));
+    append(worst.worked, worst.value.worked);
     return worst;
 }
 
-WeldCheck worst_simplified(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load)
+WorstThroat<WeldCheck> worst_simplified(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load)
 {
     const EurocodeThroat eurocode = eurocode_throat(asked, side);
     const FilletWeld fillet = fillet_weld(asked, side);
-    WeldCheck worst;
-    for_each_angle(weld, load,
-                   [&](const LineForce& force)
-                   {
-                       const WeldCheck check = simplified_check(fillet, force, eurocode.tensile, eurocode.beta_w).value;
-                       if (worst.capacity.value() == 0 || check.utilisation > worst.utilisation) worst = check;
-                   });
+    const auto check_of = [&](const LineForce& force)
+    { return simplified_check(fillet, force, eurocode.tensile, eurocode.beta_w).value; };
+    const TurnedForce at = worst_angle(weld, load, [&](const LineForce& force) { return check_of(force).utilisation; });
+    WorstThroat<WeldCheck> worst{check_of(at.force), line_force_steps(weld, load, at.theta, at.force)};
+    worst.worked.push_back(throat_size_step(fillet));
+    append(worst.worked, worst.value.worked);
     return worst;
 }
 
-double worst_throat_stress(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load)
+WorstThroat<double> worst_throat_stress(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load)
 {
     const FilletWeld fillet = fillet_weld(asked, side);
-    double worst = 0;
-    for_each_angle(weld, load,
-                   [&](const LineForce& force)
-                   {
-                       const ThroatPlaneStress stress = throat_plane_stress(fillet, force).value;
-                       const double normal = stress.normal.value(),
-                                    shear = std::hypot(stress.shear_across.value(), stress.shear_along.value());
-                       worst = std::max(worst, std::sqrt(normal * normal + 3 * shear * shear));
-                   });
+    const auto von_mises = [&](const LineForce& force)
+    {
+        const ThroatPlaneStress stress = throat_plane_stress(fillet, force).value;
+        const double normal = stress.normal.value(),
+                     shear = std::hypot(stress.shear_across.value(), stress.shear_along.value());
+        return std::sqrt(normal * normal + 3 * shear * shear);
+    };
+    const TurnedForce at = worst_angle(weld, load, von_mises);
+    WorstThroat<double> worst{von_mises(at.force), line_force_steps(weld, load, at.theta, at.force)};
+    const ThroatPlaneStress stress = throat_plane_stress(fillet, at.force).value;
+    append(worst.worked, throat_steps(fillet, at.force, stress, "MPa"));
+    worst.worked.push_back(
+        worked_step("von Mises stress of the throat", "sigma_v = sqrt(sigma^2 + 3 (tau_c^2 + tau_l^2))",
+                    put_in("sqrt({}^2+3*({}^2+{}^2))",
+                           {stress.normal.value(), stress.shear_across.value(), stress.shear_along.value()}),
+                    worst.value, "MPa"));
     return worst;
 }
 

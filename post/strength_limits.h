@@ -16,7 +16,10 @@ struct Limit
     Megapascal stress;
     std::string whose;
     Provenance provenance = Provenance::from_memory;
+    Megapascal yield{};  // of the metal, where the limit is a factor times it
+    double factor = 1;   // below 1: softened
 };
+WorkedStep limit_step(const Limit& limit);
 
 // What a strength is worth where it is no guaranteed minimum, else empty; that a typical one is used is a judgement.
 std::string strength_words(const Material& material);
@@ -38,9 +41,17 @@ struct EurocodeThroat
 };
 EurocodeThroat eurocode_throat(const Case& asked, Side side);
 
+// A value of the throat where it is worst around the turn, and how it came about.
+template <class Value>
+struct WorstThroat
+{
+    Value value{};
+    std::vector<WorkedStep> worked;
+};
+
 // Worst over 360 angles around the turn under a load: directional method, simplified method, von Mises stress in MPa.
-WeldCheck worst_directional(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
-WeldCheck worst_simplified(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
-double worst_throat_stress(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
+WorstThroat<WeldCheck> worst_directional(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
+WorstThroat<WeldCheck> worst_simplified(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
+WorstThroat<double> worst_throat_stress(const Case& asked, const WeldForce& weld, Side side, const CombinedLoad& load);
 
 }  // namespace splicewright

@@ -42,6 +42,22 @@ std::string scope_note(double beta_w)
         beta_w, weld_partial_factor);
 }
 
+// Demand and capacity of the first condition of eq. 4.1, or of the second where it governs.
+std::vector<WorkedStep> directional_steps(const ThroatPlaneStress& stress, double equivalent, bool pull_governs,
+                                          Megapascal tensile, double beta_w, double capacity)
+{
+    const double normal = stress.normal.value(), fu = tensile.value();
+    if (pull_governs)
+        return {worked_step("largest stress across the throat's plane", "sigma <= f = 0.9 f_u/gamma_M2",
+                            put_in("0.9*{}/{}", {fu, weld_partial_factor}), capacity, "MPa")};
+    return {worked_step(
+                "equivalent stress of the throat", "sigma_eq = sqrt(sigma^2 + 3 (tau_c^2 + tau_l^2))",
+                put_in("sqrt({}^2+3*({}^2+{}^2))", {normal, stress.shear_across.value(), stress.shear_along.value()}),
+                equivalent, "MPa"),
+            worked_step("what the method allows, f_u of the weaker part", "f = f_u/(beta_w gamma_M2)",
+                        put_in("{}/({}*{})", {fu, beta_w, weld_partial_factor}), capacity, "MPa")};
+}
+
 void expect_sound(const FilletWeld& weld)
 {
     EXPECTS(weld.leg_on_bar.value() > 0 && weld.leg_on_sleeve.value() > 0 && weld.bar_diameter.value() > 0);
@@ -128,6 +144,7 @@ Sourced<WeldCheck> directional_check(const ThroatPlaneStress& stress, Megapascal
     check.capacity = Megapascal{pull_governs ? normal_capacity : capacity};
     check.utilisation = check.demand / check.capacity;
     check.note = scope_note(beta_w);
+    check.worked = directional_steps(stress, equivalent, pull_governs, tensile, beta_w, check.capacity.value());
     return {check, "directional method: EN 1993-1-8:2005, 4.5.3.2, eq. 4.1 [Eurocode3Joints2005]",
             Provenance::secondary};
 }
@@ -140,6 +157,13 @@ Sourced<WeldCheck> simplified_check(const FilletWeld& weld, const LineForce& for
     check.capacity = tensile / (std::numbers::sqrt3 * beta_w * weld_partial_factor);
     check.utilisation = check.demand / check.capacity;
     check.note = scope_note(beta_w);
+    const double a = throat(weld).value();
+    check.worked = {worked_step("resultant of the force over the throat", "F = sqrt(f_o^2 + f_r^2 + f_t^2)/a",
+                                put_in("sqrt({}^2+{}^2+{}^2)/{}", {force.outward, force.radial, force.tangential, a}),
+                                check.demand.value(), "MPa"),
+                    worked_step("what the method allows, f_u of the weaker part", "f = f_u/(sqrt(3) beta_w gamma_M2)",
+                                put_in("{}/(sqrt(3)*{}*{})", {tensile.value(), beta_w, weld_partial_factor}),
+                                check.capacity.value(), "MPa")};
     return {check, "simplified method: EN 1993-1-8:2005, 4.5.3.3, eq. 4.2 to 4.4 [Eurocode3Joints2005]",
             Provenance::secondary};
 }

@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "post/sourced.h"
+#include "post/worked.h"
 
 namespace splicewright
 {
@@ -74,7 +75,8 @@ struct WeldCheck
 {
     Megapascal demand, capacity;
     double utilisation = 0;
-    std::string note;  // scope, correlation factor
+    std::string note;                // scope, correlation factor
+    std::vector<WorkedStep> worked;  // from the stresses or the force to demand and capacity
 };
 
 // Partial factor of welds. Source: [Eurocode3Joints2005] table 2.1, recommended value.

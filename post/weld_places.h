@@ -26,6 +26,9 @@ double size_at(const Case& asked, const std::string& site);
 
 FilletWeld fillet_weld(const Case& asked, Side side);
 
+// Largest shear of torsion and largest principal stress of bending at a site by finite elements.
+WeldUnitStress site_unit_stress(const SiteAnswer& site);
+
 // 16T/(pi d^3), 32M/(pi d^3) of the bar beside the weld; all of the load passes there.
 WeldUnitStress bar_unit_stress(const Case& asked, Side side);
 

@@ -8,6 +8,7 @@
 
 #include "post/rated_curves.h"
 #include "post/site_loads.h"
+#include "post/worked_fatigue.h"
 
 namespace splicewright
 {
@@ -86,6 +87,84 @@ CheckRow titled_row(const RowTitle& title)
     return row;
 }
 
+std::string range_words(const char* of, const StressCycles& cycles)
+{
+    return fmt::format("{}, {:.7g} cycles", of, cycles.count);
+}
+
+RangeKind shear_kind(const WeldUnitStress& stress)
+{
+    const auto step = [stress](const StressCycles& cycles)
+    {
+        const bool by_torque = cycles.torque_range > 0;
+        return by_torque
+                   ? worked_step(range_words("range of shear by the range of torque", cycles), "dtau = |k_tau| dT",
+                                 put_in("{}*{}", {std::abs(stress.shear_by_torque), cycles.torque_range}),
+                                 cycles.range.value(), "MPa")
+                   : worked_step(range_words("range of shear by bending that turns", cycles), "dtau = 2 |k_tauM| M",
+                                 put_in("2*{}*{}", {std::abs(stress.shear_by_bending), cycles.bending}),
+                                 cycles.range.value(), "MPa");
+    };
+    return {"shear", "tau", step};
+}
+
+RangeKind normal_kind(const WeldUnitStress& stress)
+{
+    const auto step = [stress](const StressCycles& cycles)
+    {
+        return worked_step(
+            range_words("range of normal stress by bending that turns", cycles), "dsigma = 2 |k_sigma| M",
+            put_in("2*{}*{}", {std::abs(stress.normal_by_bending), cycles.bending}), cycles.range.value(), "MPa");
+    };
+    return {"normal stress", "sigma", step};
+}
+
+RangeKind equivalent_kind(const WeldUnitStress& stress, Equivalent equivalent)
+{
+    const bool mises = equivalent == Equivalent::von_mises;
+    const auto step = [stress, mises](const StressCycles& cycles)
+    {
+        const double k = std::abs(stress.normal_by_bending), k_tau = std::abs(stress.shear_by_torque);
+        const double bending = cycles.bending, torque = cycles.torque_range;
+        return mises ? worked_step(range_words("range of the von Mises stress", cycles),
+                                   "dsigma_v = sqrt((2 k_sigma M)^2 + 3 (k_tau dT)^2)",
+                                   put_in("sqrt((2*{}*{})^2+3*({}*{})^2)", {k, bending, k_tau, torque}),
+                                   cycles.range.value(), "MPa")
+                     : worked_step(range_words("range of the first principal stress", cycles),
+                                   "dsigma_1 = k_sigma M + sqrt((k_sigma M)^2 + (k_tau dT)^2)",
+                                   put_in("{}*{}+sqrt(({}*{})^2+({}*{})^2)", {k, bending, k, bending, k_tau, torque}),
+                                   cycles.range.value(), "MPa");
+    };
+    return {mises ? "von Mises stress" : "first principal stress", mises ? "sigma_v" : "sigma_1", step};
+}
+
+// What a unit load gives, for the loads that cycle.
+std::vector<WorkedStep> stress_steps(const Load& load, const WeldUnitStress& stress)
+{
+    bool torque = false, bends = false;
+    for_each_event(load, [&](double torque_range, double bending, double)
+                   { torque = torque || torque_range > 0, bends = bends || bending > 0; });
+    std::vector<WorkedStep> steps;
+    if (torque) append(steps, stress.torque_worked);
+    if (bends) append(steps, stress.bending_worked);
+    return steps;
+}
+
+std::vector<WorkedStep> rating_steps(const WeldSpectrum& spectrum, const WeldUnitStress& stress,
+                                     const WeldCurves& curves, const WeldRating& rating)
+{
+    std::vector<WorkedStep> steps;
+    if (!spectrum.shear.empty())
+        append(steps, miner_steps(shear_kind(stress), spectrum.shear, curves.shear, rating.shear));
+    if (!spectrum.normal.empty())
+        append(steps, miner_steps(normal_kind(stress), spectrum.normal, curves.normal, rating.normal));
+    const double normal = rating.normal.utilisation, shear = rating.shear.utilisation;
+    append(steps, curves.rule == InteractionRule::squares
+                      ? squares_steps(normal, shear, rating.interaction.value)
+                      : cubes_and_fifths_steps(normal, shear, rating.interaction.value));
+    return steps;
+}
+
 const char* const stretched_note =
     "a load allows fewer than 10 000 cycles: the curve is stretched there, strength governs";
 
@@ -101,9 +180,9 @@ WeldSpectrum weld_spectrum(const Load& load, const WeldUnitStress& stress)
                        const double shear = std::abs(stress.shear_by_torque) * torque_range;
                        const double bending_shear = 2 * std::abs(stress.shear_by_bending) * bending;
                        const double normal = 2 * std::abs(stress.normal_by_bending) * bending;
-                       if (shear > 0) spectrum.shear.push_back({Megapascal{shear}, count});
-                       if (bending_shear > 0) spectrum.shear.push_back({Megapascal{bending_shear}, count});
-                       if (normal > 0) spectrum.normal.push_back({Megapascal{normal}, count});
+                       if (shear > 0) spectrum.shear.push_back({Megapascal{shear}, count, torque_range, 0});
+                       if (bending_shear > 0) spectrum.shear.push_back({Megapascal{bending_shear}, count, 0, bending});
+                       if (normal > 0) spectrum.normal.push_back({Megapascal{normal}, count, 0, bending});
                    });
     return spectrum;
 }
@@ -119,7 +198,7 @@ Spectrum equivalent_spectrum(const Load& load, const WeldUnitStress& stress, Equ
                        const double range = equivalent == Equivalent::von_mises
                                                 ? std::sqrt(normal * normal + 3 * shear * shear)
                                                 : normal / 2 + std::hypot(normal / 2, shear);
-                       if (range > 0) spectrum.push_back({Megapascal{range}, count});
+                       if (range > 0) spectrum.push_back({Megapascal{range}, count, torque_range, bending});
                    });
     return spectrum;
 }
@@ -185,6 +264,12 @@ CheckRow weld_row(const Case& asked, const RowTitle& title, const WeldUnitStress
     if (rating.normal.extrapolated || rating.shear.extrapolated) append_note(row.note, stretched_note);
     append_note(row.note, rated.value);
     row.provenance = weaker(row.provenance, rated.provenance);
+    row.worked = stress_steps(asked.load, stress);
+    if (!spectrum.normal.empty()) append(row.worked, curves.worked);
+    if (!spectrum.shear.empty()) append(row.worked, curves.shear_worked);
+    append(row.worked, rating_steps(spectrum, stress, curves, rating));
+    row.worked = without_repeats(row.worked);
+    row.worked.push_back(utilisation_step(row.demand, row.error_pct, row.utilisation));
     return row;
 }
 
@@ -213,7 +298,25 @@ CheckRow equivalent_row(const Case& asked, const RowTitle& title, const WeldUnit
         append_note(row.note, fmt::format("survival {:.4g} %: class times {:.3f} (judgement)",
                                           100 * *asked.rating.survival, survival_factor(asked.rating, plain.slope)));
     if (asked.rating.survival) row.provenance = weaker(row.provenance, Provenance::judgement);
+    row.worked = stress_steps(asked.load, stress);
+    if (asked.rating.survival)
+        row.worked.push_back(
+            worked_step("class with the survival asked", "FAT' = k FAT",
+                        put_in("{}*{}", {survival_factor(asked.rating, plain.slope), plain.fatigue_class.value()}),
+                        curve.fatigue_class.value(), "MPa"));
+    if (!spectrum.empty())
+        append(row.worked, miner_steps(equivalent_kind(stress, equivalent), spectrum, curve, rating));
+    row.worked.push_back(utilisation_step(row.demand, row.error_pct, row.utilisation));
     return row;
+}
+
+void thicken(WeldCurves& curves, Millimetre thickness, double exponent)
+{
+    const double factor = thickness_factor(thickness, exponent), listed = curves.normal.fatigue_class.value();
+    curves.normal.fatigue_class = factor * curves.normal.fatigue_class;
+    if (factor != 1)
+        curves.worked.push_back(
+            thickness_step(listed, thickness.value(), exponent, curves.normal.fatigue_class.value()));
 }
 
 void append_note(std::string& note, const std::string& more)

@@ -14,7 +14,8 @@ namespace splicewright
 struct WeldUnitStress
 {
     double shear_by_torque = 0, normal_by_bending = 0, shear_by_bending = 0;
-    double shear_error_pct = 0, normal_error_pct = 0;  // discretisation
+    double shear_error_pct = 0, normal_error_pct = 0;           // discretisation
+    std::vector<WorkedStep> torque_worked{}, bending_worked{};  // to k_tau; to k_sigma and k_tauM
 };
 
 // Ranges over the life asked for: each torque block with one fully reversed cycle of the bending that comes with its
@@ -49,7 +50,11 @@ struct WeldCurves
 {
     SnCurve normal, shear;
     InteractionRule rule = InteractionRule::squares;
+    std::vector<WorkedStep> worked{}, shear_worked{};  // to classes that are not as listed
 };
+
+// Takes the class of normal stress for the thickness.
+void thicken(WeldCurves& curves, Millimetre thickness, double exponent);
 
 struct WeldRating
 {

@@ -108,6 +108,8 @@ SitePeak site_peak(const SiteStress& site, const CombinedLoad& load)
                 peak.von_mises = equivalent;
                 peak.z = site.z(i);
                 peak.r = site.r(i);
+                peak.theta = theta;
+                peak.stress = stress;
             }
             peak.principal = std::max(peak.principal, std::abs(largest_principal(stress)));
             peak.shear = std::max(peak.shear, std::abs(stress.shear));

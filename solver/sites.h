@@ -44,6 +44,8 @@ struct SitePeak
 {
     double von_mises = 0, principal = 0, shear = 0;  // MPa, >= 0
     double z = 0, r = 0;                             // of the largest von Mises stress, mm
+    double theta = 0;                                // and from the plane of bending, rad
+    PointStress stress;                              // there
 };
 SitePeak site_peak(const SiteStress& site, const CombinedLoad& load);
 

@@ -1,0 +1,194 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "post/worked_crack.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "post/worked_fatigue.h"
+
+namespace splicewright
+{
+namespace
+{
+
+const char* const intensity = "MPa·mm^0.5";
+constexpr double scale_step = 1e-5;  // wider than the precision of crack_scale
+
+WorkedStep penny_step(const char* what, const char* symbol, const char* factors, double length, double outer,
+                      double result)
+{
+    const double x = length / outer;
+    const std::string numbers = fmt::format(
+        "{0}/(pi*{2}*({1}^4-{0}^4))*sqrt(pi*{0})*4/(3*pi)*sqrt(1-{3})*(1+{3}/2+3*{3}^2/8+5*{3}^3/16-93*{3}^4/"
+        "128+{4}*{3}^5)",
+        put(length), put(outer), symbol[2] == 'T' ? "0.5" : "0.25", put(x), factors);
+    return worked_step(
+        fmt::format("{} of a penny-shaped crack of radius a = {:.5g} mm in a bar of radius b, x = a/b", what, length),
+        fmt::format("{} = a/I sqrt(pi a) 4/(3 pi) sqrt(1 - x) (1 + x/2 + 3 x^2/8 + 5 x^3/16 - 93 x^4/128 "
+                    "+ {} x^5), I = pi/{} (b^4 - a^4)",
+                    symbol, factors, symbol[2] == 'T' ? "2" : "4"),
+        numbers, result, "MPa·mm^0.5 per N·mm");
+}
+
+WorkedStep range_step(const WorkedCrack& crack, const CrackCycles& cycles, double length, double scale)
+{
+    const double torque = crack.by_torque * crack.growth_by_torque(length);
+    const double bending = crack.by_bending * crack.growth_by_bending(length);
+    return worked_step(
+        fmt::format("range of the intensity at {:.5g} mm and the factor s, {:.7g} cycles", length, cycles.count),
+        "dK = s sqrt((K_T g_T dT)^2 + (2 K_M g_M M)^2)",
+        put_in("{}*sqrt(({}*{})^2+(2*{}*{})^2)", {scale, torque, cycles.torque_range, bending, cycles.bending}),
+        scale * cycles.range(length), intensity);
+}
+
+// Growth over the life asked for at one length.
+std::vector<WorkedStep> growth_rate_steps(const WorkedCrack& crack, const ParisLaw& law, double scale,
+                                          const CrackPiece& piece)
+{
+    std::vector<double> terms;
+    std::vector<const CrackCycles*> growing;
+    for (const CrackCycles& cycles : crack.plan.cycles)
+    {
+        const double range = scale * cycles.range(piece.middle);
+        if (range <= law.threshold) continue;
+        terms.push_back(cycles.count * law.constant * std::pow(range, law.slope));
+        growing.push_back(&cycles);
+    }
+    std::vector<WorkedStep> steps;
+    for (const std::size_t at : largest_terms(terms))
+        steps.push_back(range_step(crack, *growing[at], piece.middle, scale));
+    const WrittenSum sum = written_sum(
+        terms,
+        [&](std::size_t at)
+        {
+            return put_in("{}*{}*{}^{}",
+                          {growing[at]->count, law.constant, scale * growing[at]->range(piece.middle), law.slope});
+        });
+    steps.push_back(
+        worked_step(fmt::format("growth at that length in one life asked for, cycles above the threshold {:g}{}",
+                                law.threshold, sum.which),
+                    "da/dL = sum of n C dK^m", sum.numbers, piece.growth, "mm"));
+    return steps;
+}
+
+// The peak load at one length: collapse of what is left, and fracture.
+std::vector<WorkedStep> static_steps(const WorkedCrack& crack, double toughness, double length, double scale,
+                                     double result)
+{
+    const double torque = crack.by_torque * crack.growth_by_torque(length);
+    const double bending = crack.by_bending * crack.growth_by_bending(length);
+    const double peak = std::hypot(torque * crack.peak_torque, bending * crack.peak_bending);
+    std::vector<WorkedStep> steps = crack.collapse_steps(length);
+    steps.push_back(worked_step(
+        fmt::format("intensity of the peak load at {:.5g} mm", length), "K = sqrt((K_T g_T T)^2 + (K_M g_M M)^2)",
+        put_in("sqrt(({}*{})^2+({}*{})^2)", {torque, crack.peak_torque, bending, crack.peak_bending}), peak,
+        intensity));
+    steps.push_back(worked_step("the worse of collapse and fracture, at the factor s", "s max(u, K/K_c)",
+                                put_in("{}*max({},{}/{})", {scale, crack.collapse(length), peak, toughness}), result,
+                                ""));
+    return steps;
+}
+
+// The growth from the first to the last length takes the life asked for.
+std::vector<WorkedStep> integral_steps(const WorkedCrack& crack, const ParisLaw& law, double toughness, double scale,
+                                       const CrackLife& life)
+{
+    std::vector<WorkedStep> steps{searched_step(
+        "factor s on all intensities at which the crack takes the life asked for, searched", "L(s) = 1", scale, "")};
+    const double use = scale * crack.plan.static_use(life.last);
+    steps.push_back(searched_step("length at which the peak load times s ends it, searched",
+                                  "s max(u, K/K_c) = 1, or all but 0.1 % is gone", life.last, "mm"));
+    append(steps, crack.growth_steps(life.last));
+    append(steps, static_steps(crack, toughness, life.last, scale, use));
+    std::vector<double> terms;
+    for (const CrackPiece& piece : life.pieces) terms.push_back(piece.length / piece.growth);
+    const CrackPiece& longest = life.pieces[largest_terms(terms).front()];
+    append(steps, crack.growth_steps(longest.middle));
+    append(steps, growth_rate_steps(crack, law, scale, longest));
+    const WrittenSum sum = written_sum(terms,
+                                       [&](std::size_t at) {
+                                           return put_in("{}/{}", {life.pieces[at].length, life.pieces[at].growth});
+                                       });
+    steps.push_back(worked_step(fmt::format("lives asked for that the growth takes, piece by piece{}", sum.which),
+                                "L(s) = sum of da/(da/dL)", sum.numbers, life.life, ""));
+    steps.push_back(worked_step("share of the allowed stress", "u = 1/s", put_in("1/{}", {scale}), 1 / scale, ""));
+    return steps;
+}
+
+// No cycle grows the crack until its range exceeds the threshold; then it ends within the life asked for.
+std::vector<WorkedStep> threshold_steps(const WorkedCrack& crack, const ParisLaw& law, double scale,
+                                        const CrackPiece& piece)
+{
+    const auto worst = std::max_element(crack.plan.cycles.begin(), crack.plan.cycles.end(),
+                                        [&](const CrackCycles& a, const CrackCycles& b)
+                                        { return a.range(piece.middle) < b.range(piece.middle); });
+    const double range = worst->range(piece.middle);
+    std::vector<WorkedStep> steps = crack.growth_steps(piece.middle);
+    steps.push_back(range_step(crack, *worst, piece.middle, 1));
+    steps.push_back(worked_step("a factor s that lifts the largest range above the threshold ends the life; 1/s",
+                                "u = dK/dK_th", put_in("{}/{}", {range, law.threshold}), 1 / scale, ""));
+    return steps;
+}
+
+}  // namespace
+
+std::vector<WorkedStep> resultant_steps(const char* load, const ModeIntensities& modes, double poisson_ratio,
+                                        double resultant)
+{
+    std::vector<WorkedStep> steps;
+    const auto read = [&](const char* name, const Measured& value)
+    {
+        const double error_pct = value.value != 0 ? 100 * value.error / std::abs(value.value) : 0;
+        steps.push_back(
+            read_step(fmt::format("intensity {} by 1 N·mm of {}, {}", name, load, by_finite_elements(error_pct)),
+                      value.value, "MPa·mm^0.5 per N·mm"));
+    };
+    read("K_I", modes.I);
+    read("K_II", modes.II);
+    read("K_III", modes.III);
+    steps.push_back(worked_step(
+        "modes joined by their energy",
+        load[0] == 't' ? "K_T = sqrt(K_I^2 + K_II^2 + K_III^2/(1 - nu))"
+                       : "K_M = sqrt(K_I^2 + K_II^2 + K_III^2/(1 - nu))",
+        put_in("sqrt({}^2+{}^2+{}^2/(1-{}))", {modes.I.value, modes.II.value, modes.III.value, poisson_ratio}),
+        resultant, "MPa·mm^0.5 per N·mm"));
+    return steps;
+}
+
+std::vector<WorkedStep> penny_torsion_steps(double first, double length, double outer)
+{
+    const double at_first = penny_torsion(first, outer), here = penny_torsion(length, outer);
+    return {penny_step("tearing by a torque", "p_T", "0.038", first, outer, at_first),
+            penny_step("tearing by a torque", "p_T", "0.038", length, outer, here),
+            worked_step("growth of the intensity by torque", "g_T = p_T/p_T(first)", put_in("{}/{}", {here, at_first}),
+                        here / at_first, "")};
+}
+
+std::vector<WorkedStep> penny_bending_steps(double first, double length, double outer)
+{
+    const double at_first = penny_bending(first, outer), here = penny_bending(length, outer);
+    return {penny_step("opening by bending", "p_M", "0.483", first, outer, at_first),
+            penny_step("opening by bending", "p_M", "0.483", length, outer, here),
+            worked_step("growth of the intensity by bending", "g_M = p_M/p_M(first)", put_in("{}/{}", {here, at_first}),
+                        here / at_first, "")};
+}
+
+std::vector<WorkedStep> crack_steps(const WorkedCrack& crack, const ParisLaw& law, double toughness, double scale)
+{
+    const CrackLife life = crack_life(crack.plan, law, scale);
+    std::vector<WorkedStep> steps{read_step("toughness K_c of the weld metal, see the note", toughness, intensity)};
+    if (crack_life(crack.plan, law, scale * (1 + scale_step)).life == 0)
+    {
+        append(steps, crack.growth_steps(crack.plan.first));
+        append(steps, static_steps(crack, toughness, crack.plan.first, 1, crack.plan.static_use(crack.plan.first)));
+        steps.push_back(worked_step("the first peak load ends it", "u = max(u, K/K_c)", put(1 / scale), 1 / scale, ""));
+        return steps;
+    }
+    append(steps, std::isfinite(life.life) ? integral_steps(crack, law, toughness, scale, life)
+                                           : threshold_steps(crack, law, scale, life.pieces.back()));
+    return steps;
+}
+
+}  // namespace splicewright
