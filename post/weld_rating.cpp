@@ -250,7 +250,9 @@ CheckRow weld_row(const Case& asked, const RowTitle& title, const WeldUnitStress
                              spectrum.normal.empty() ? 0 : stress.normal_error_pct);
     row.utilisation = row.demand * (1 + row.error_pct / 100);
     row.life = rating.life;
-    row.source = fmt::format("{}; {}; {}", curves.normal.source, curves.shear.source, rating.interaction.source);
+    row.source = curves.normal.source;
+    if (curves.shear.source != row.source) append_note(row.source, curves.shear.source);
+    append_note(row.source, rating.interaction.source);
     row.provenance = weaker(weaker(curves.normal.provenance, curves.shear.provenance), rating.interaction.provenance);
     append_note(row.note, fmt::format("{} and {}", curves.normal.name, curves.shear.name));
     append_note(row.note, fmt::format("normal stress {:.3f} ({}), shear {:.3f} ({})", rating.normal.utilisation,
