@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "app/compare.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <deque>
 #include <fstream>
@@ -9,7 +11,6 @@
 
 #include "app/result_folder.h"
 #include "cases/key_kinds.h"
-#include "cases/plain_text.h"
 #include "post/compare_text.h"
 
 namespace splicewright
@@ -115,7 +116,7 @@ std::ofstream opened(const std::filesystem::path& file)
 }
 
 Compared filled(const Study& study, const Computed& computed, OptionStore& store, double reserve,
-                const std::filesystem::path& folder)
+                const std::filesystem::path& folder, const std::string& search_words)
 {
     const StudyOrigin origin = origin_of(study, reserve);
     Compared compared{Ranking(reserve), {}};
@@ -134,6 +135,7 @@ Compared filled(const Study& study, const Computed& computed, OptionStore& store
     if (!compared.ranking.best().empty())
         lines = lines_through(compared.ranking.best().front().index, study, computed, store);
     compared.text = compare_text(origin, compared.ranking, lines);
+    if (!search_words.empty()) compared.text += "\n" + search_words;
     std::ofstream text = opened(folder / "ranking.txt"), input = opened(folder / "case.toml");
     text << compared.text;
     input << study.case_text;
@@ -165,7 +167,7 @@ OptionOutcome outcome_in(OptionStore& store, const Study& study, std::uint64_t i
 }
 
 Compared write_comparison(const Study& study, const Computed& computed, OptionStore& store, double reserve,
-                          const std::filesystem::path& folder)
+                          const std::filesystem::path& folder, const std::string& search_words)
 {
     std::optional<Compared> compared;
     write_result_folder(folder,
@@ -173,11 +175,11 @@ Compared write_comparison(const Study& study, const Computed& computed, OptionSt
                         {
                             try
                             {
-                                compared = filled(study, computed, store, reserve, partial);
+                                compared = filled(study, computed, store, reserve, partial, search_words);
                             }
                             catch (const std::ios_base::failure&)
                             {
-                                throw CannotCompute({"", 0, 0, "result folder", quoted(folder.string()),
+                                throw CannotCompute({"", 0, 0, "result folder", fmt::format("\"{}\"", folder.string()),
                                                      "could not be written: the disk refuses; the store keeps all "
                                                      "that was computed",
                                                      "make room, or name a folder on another disk: --out FOLDER"});

@@ -42,13 +42,13 @@ Computed compute(const Study& study, const Shard& shard, const PoolPlan& pool, O
 OptionOutcome outcome_in(OptionStore& store, const Study& study, std::uint64_t index, const Computed& computed);
 
 // Reads all outcomes once, in order, and writes options.csv, options.json, ranking.txt and case.toml into the folder as
-// write_result_folder does; what ranking.txt says is returned beside the ranking.
+// write_result_folder does; what ranking.txt says is returned beside the ranking. `search_words` stand at its end.
 struct Compared
 {
     Ranking ranking;
     std::string text;
 };
 Compared write_comparison(const Study& study, const Computed& computed, OptionStore& store, double reserve,
-                          const std::filesystem::path& folder);
+                          const std::filesystem::path& folder, const std::string& search_words = {});
 
 }  // namespace splicewright

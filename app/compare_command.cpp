@@ -9,6 +9,7 @@
 #include "app/commands.h"
 #include "app/compare.h"
 #include "app/exit_status.h"
+#include "app/find_value.h"
 #include "app/progress.h"
 
 namespace splicewright
@@ -25,6 +26,7 @@ struct CompareOptions
     double accuracy_pct = 1, seconds = 600, reserve = 1;
     int workers = 0;  // 0: one for each processor
     std::string shard;
+    FindPlan find;  // no key: no search
 };
 
 int refuse(const std::vector<Problem>& problems)
@@ -63,12 +65,37 @@ void tell_computed(const Computed& computed, const OptionStore& store, const fs:
         fmt::print(stderr, "{} damaged rows of the store were computed again.\n", store.n_damaged());
 }
 
+void add_search(CLI::App& words, CompareOptions& options, CLI::Option& shard)
+{
+    CLI::Option* find =
+        words.add_option("--find", options.find.key, "Key whose value that just meets a utilisation is wanted");
+    CLI::Option* target =
+        words.add_option("--target-utilisation", options.find.target, "The utilisation to be met, 0.8 for 80 %")
+            ->check(CLI::Range(0.01, 100.0));
+    find->needs(target);
+    target->needs(find);
+    words
+        .add_option("--tolerance", options.find.tolerance,
+                    "How near that value must be known, \"0.1 mm\" (default: a thousandth of the range)")
+        ->needs(find);
+    find->excludes(&shard);
+}
+
 int status_of(const Ranking& ranking)
 {
     const StudyCounts& counts = ranking.counts();
     if (counts.passing > 0) return exit_passes;
     if (counts.failed > 0) return exit_cannot_compute;
     return counts.not_passing > 0 ? exit_does_not_pass : exit_bad_input;
+}
+
+int end_of_shard(const Shard& shard, const Computed& computed)
+{
+    fmt::print(stderr,
+               "Shard {} of {} is done. When all are: splicewright merge STORE... --store ALL, then "
+               "compare with --store ALL.\n",
+               shard.number, shard.of);
+    return computed.lost.empty() ? exit_passes : exit_cannot_compute;
 }
 
 int compare(const CompareOptions& options)
@@ -80,6 +107,8 @@ int compare(const CompareOptions& options)
     const Result<Study> read = study_of(options.case_file, options.vary, {options.accuracy_pct});
     if (!read.has_value()) return refuse(read.problems());
     const Study& study = read.value();
+    if (!options.find.key.empty())
+        if (const auto problems = find_problems(study, options.find); !problems.empty()) return refuse(problems);
     const fs::path file = options.store.empty() ? beside_here(options, "-options.sqlite") : options.store;
     const auto opened = OptionStore::opened(file);
     if (!opened.has_value()) return refuse(opened.problems());
@@ -93,16 +122,11 @@ int compare(const CompareOptions& options)
         compute(study, *shard, pool, store, {[&] { progress.known(); }, [&] { progress.done(); }});
     progress.finish();
     tell_computed(computed, store, file);
-    if (shard->of > 1)
-    {
-        fmt::print(stderr,
-                   "Shard {} of {} is done. When all are: splicewright merge STORE... --store ALL, then "
-                   "compare with --store ALL.\n",
-                   shard->number, shard->of);
-        return computed.lost.empty() ? exit_passes : exit_cannot_compute;
-    }
+    if (shard->of > 1) return end_of_shard(*shard, computed);
     const fs::path folder = options.out.empty() ? beside_here(options, "-options") : options.out;
-    const Compared compared = write_comparison(study, computed, store, options.reserve, folder);
+    const std::string search_words =
+        options.find.key.empty() ? "" : search_text(search_value(study, options.find, pool, store, computed));
+    const Compared compared = write_comparison(study, computed, store, options.reserve, folder, search_words);
     fmt::print("{}", compared.text);
     std::fflush(stdout);
     fmt::print(stderr, "All options: {}\n", fs::absolute(folder).string());
@@ -166,12 +190,14 @@ Command compare_command(CLI::App& program)
     words->add_option("--workers", options->workers, "Processes that compute (default: one for each processor)")
         ->check(CLI::Range(1, 1024));
     words->add_option("--seconds", options->seconds, "Time allowed for each option, by the clock")
-        ->check(CLI::Range(0.1, 86400.0))
+        ->check(CLI::Range(0.001, 86400.0))
         ->capture_default_str();
     words->add_option("--store", options->store,
                       "File that keeps what was computed (default: <case>-options.sqlite in the current folder)");
     words->add_option("--out", options->out, "Result folder (default: <case>-options in the current folder)");
-    words->add_option("--shard", options->shard, "Compute part i of n only, i/n, and write no result folder");
+    CLI::Option* shard =
+        words->add_option("--shard", options->shard, "Compute part i of n only, i/n, and write no result folder");
+    add_search(*words, *options, *shard);
     return {words, [options] { return compare(*options); }};
 }
 

@@ -17,7 +17,7 @@ namespace
 {
 
 constexpr int bar_width = 20;
-constexpr auto bar_pause = std::chrono::milliseconds(200), line_pause = std::chrono::seconds(10);
+constexpr std::chrono::milliseconds bar_pause(200), line_pause(10'000);
 
 bool stderr_is_terminal()
 {
@@ -67,8 +67,7 @@ void Progress::done()
 {
     ++done_;
     const auto now = Clock::now();
-    if (now - shown_ >= (on_terminal_ ? Clock::duration(bar_pause) : Clock::duration(line_pause)) && done_ < total_)
-        show(now);
+    if (now - shown_ >= (on_terminal_ ? bar_pause : line_pause) && done_ < total_) show(now);
 }
 
 void Progress::known()

@@ -109,10 +109,10 @@ TEST(Compare, TellsByItsStatusHowItEnded)
     EXPECT_EQ(status({"--vary", "left.section[1].diameter=30"}), 2);
     EXPECT_EQ(status({"--vary", "left.section[1].diameter=30mm", "--shard", "3/2"}), 2);
     EXPECT_EQ(status({}), 2);
-    EXPECT_EQ(status({"--vary", "left.section[1].diameter=30.5mm", "--seconds", "0.1"}), 3);
+    EXPECT_EQ(status({"--vary", "left.section[1].diameter=30.5mm", "--seconds", "0.001"}), 3);
 }
 
-TEST(Compare, ShowsABarOnATerminalAndLinesElsewhere)
+TEST(Compare, TellsItsProgressInLinesWhereThereIsNoTerminal)
 {
     const TemporaryFolder here;
     const Ended ended = compared(here.path(), {});

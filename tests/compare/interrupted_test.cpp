@@ -104,7 +104,7 @@ TEST(InterruptedCompare, GoesOnAfterAFullDisk)
     const TemporaryFolder here;
     const auto files = undisturbed(here.path());
     Surroundings full = in(here.path());
-    full.largest_file = 20'000;  // bytes: the store is made, its log soon meets the end
+    full.largest_file = 33'500;  // bytes: the store is made, and its log meets the end after a few rows
     const Ended stopped = program(and_more({"--store", "s", "--out", "out"}), full);
     EXPECT_EQ(stopped.status, 3) << stopped.err;
     EXPECT_NE(stopped.err.find("make room on that disk"), std::string::npos) << stopped.err;
