@@ -11,6 +11,7 @@
 #include "app/exit_status.h"
 #include "app/find_value.h"
 #include "app/progress.h"
+#include "app/tolerances.h"
 
 namespace splicewright
 {
@@ -27,6 +28,7 @@ struct CompareOptions
     int workers = 0;  // 0: one for each processor
     std::string shard;
     FindPlan find;  // no key: no search
+    bool tolerances = false;
 };
 
 int refuse(const std::vector<Problem>& problems)
@@ -98,8 +100,25 @@ int end_of_shard(const Shard& shard, const Computed& computed)
     return computed.lost.empty() ? exit_passes : exit_cannot_compute;
 }
 
+int tell_tolerances(const CompareOptions& options, const PoolPlan& pool)
+{
+    const fs::path file = options.store.empty() ? beside_here(options, "-options.sqlite") : options.store;
+    const auto opened = OptionStore::opened(file);
+    if (!opened.has_value()) return refuse(opened.problems());
+    fmt::print(stderr, "Meshing and solving {} at the ends of its tolerances ...\n", options.case_file.string());
+    const Result<ToleranceAnswer> answer =
+        tolerance_answer(options.case_file, {options.accuracy_pct}, pool, *opened.value());
+    if (!answer.has_value()) return refuse(answer.problems());
+    fmt::print("{}", tolerance_text(answer.value()));
+    const OptionOutcome& corner = answer.value().corner.outcome;
+    if (corner.end != OptionEnd::judged) return exit_cannot_compute;
+    return corner.passes && answer.value().nominal.passes ? exit_passes : exit_does_not_pass;
+}
+
 int compare(const CompareOptions& options)
 {
+    const PoolPlan pool{options.workers > 0 ? options.workers : n_processors(), options.seconds};
+    if (options.tolerances) return tell_tolerances(options, pool);
     const std::optional<Shard> shard = shard_from(options.shard);
     if (!shard)
         return refuse({{"", 0, 0, "--shard", fmt::format("\"{}\"", options.shard),
@@ -114,7 +133,6 @@ int compare(const CompareOptions& options)
     if (!opened.has_value()) return refuse(opened.problems());
     OptionStore& store = *opened.value();
 
-    const PoolPlan pool{options.workers > 0 ? options.workers : n_processors(), options.seconds};
     const std::uint64_t own = (study.size() - shard->number + shard->of) / shard->of;
     fmt::print(stderr, "{} options, {} worker{}\n", own, pool.n_workers, pool.n_workers == 1 ? "" : "s");
     Progress progress(own, "options");
@@ -175,12 +193,13 @@ Command compare_command(CLI::App& program)
     CLI::App* words = program.add_subcommand(
         "compare", "Judge every combination of some keys of a case; exit 0 when an option passes, 1 when none does");
     words->add_option("CASE", options->case_file, "Case file (TOML), see docs/case-format.md")->required();
-    words
-        ->add_option("--vary", options->vary,
-                     "Key and values: sleeve.length=60mm..120mm:7 or sleeve.wall=4mm,6mm (default: [compare])")
-        ->expected(1)
-        ->allow_extra_args(false)
-        ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
+    CLI::Option* vary =
+        words
+            ->add_option("--vary", options->vary,
+                         "Key and values: sleeve.length=60mm..120mm:7 or sleeve.wall=4mm,6mm (default: [compare])")
+            ->expected(1)
+            ->allow_extra_args(false)
+            ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
     words->add_option("--accuracy", options->accuracy_pct, "Wanted error of every stress, percent")
         ->check(CLI::Range(0.05, 20.0))
         ->capture_default_str();
@@ -198,6 +217,12 @@ Command compare_command(CLI::App& program)
     CLI::Option* shard =
         words->add_option("--shard", options->shard, "Compute part i of n only, i/n, and write no result folder");
     add_search(*words, *options, *shard);
+    words
+        ->add_flag("--tolerances", options->tolerances,
+                   "Instead of options: every value of the case written with +- at both of its ends, and the worst "
+                   "corner; exit 0 when that passes")
+        ->excludes(shard)
+        ->excludes(vary);
     return {words, [options] { return compare(*options); }};
 }
 

@@ -72,8 +72,14 @@ Result<Study> study_of(const std::filesystem::path& case_file, const std::vector
     if (!base.has_value()) return base.problems();
     const Result<std::vector<Variation>> variations = variations_from(vary, base.value().text);
     if (!variations.has_value()) return variations.problems();
-    Study study{case_file, base.value().text, variations.value(), accuracy, {}, {}};
-    if (base.value().load.history) study.history = base.value().load.history->file;
+    return study_from(base.value(), case_file, variations.value(), accuracy);
+}
+
+Study study_from(const Case& base, const std::filesystem::path& case_file, const std::vector<Variation>& variations,
+                 const Accuracy& accuracy)
+{
+    Study study{case_file, base.text, variations, accuracy, {}, {}};
+    if (base.load.history) study.history = base.load.history->file;
     hash_companions(study);
     return study;
 }

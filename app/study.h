@@ -34,6 +34,10 @@ struct Study
 Result<Study> study_of(const std::filesystem::path& case_file, const std::vector<std::string>& vary,
                        const Accuracy& accuracy);
 
+// Of a case that is read already; expects variations without problems.
+Study study_from(const Case& base, const std::filesystem::path& case_file, const std::vector<Variation>& variations,
+                 const Accuracy& accuracy);
+
 StudyOrigin origin_of(const Study& study, double reserve);
 
 // What an outcome depends on beside case and accuracy.
