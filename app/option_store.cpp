@@ -76,7 +76,7 @@ std::string bytes_of(sqlite3_stmt* statement, int column)
     return bytes == nullptr ? std::string() : std::string(static_cast<const char*>(bytes), size);
 }
 
-void bind(sqlite3_stmt* statement, int place, const std::string& bytes)
+void bind_bytes(sqlite3_stmt* statement, int place, const std::string& bytes)
 {
     sqlite3_bind_blob(statement, place, bytes.data(), static_cast<int>(bytes.size()), SQLITE_TRANSIENT);
 }
@@ -189,7 +189,7 @@ std::optional<std::string> OptionStore::value(const std::string& key)
 {
     sqlite3_stmt* look = handles_->look.get();
     sqlite3_reset(look);
-    bind(look, 1, key);
+    bind_bytes(look, 1, key);
     const int status = sqlite3_step(look);
     if (status != SQLITE_DONE && status != SQLITE_ROW) fail(handles_->database.get());
     std::optional<std::string> found;
@@ -207,9 +207,9 @@ void OptionStore::put(const std::string& key, const std::string& value)
 {
     sqlite3_stmt* insert = handles_->insert.get();
     sqlite3_reset(insert);
-    bind(insert, 1, key);
-    bind(insert, 2, value);
-    bind(insert, 3, checksum(key, value));
+    bind_bytes(insert, 1, key);
+    bind_bytes(insert, 2, value);
+    bind_bytes(insert, 3, checksum(key, value));
     const int status = sqlite3_step(insert);
     if (status != SQLITE_DONE) fail(handles_->database.get());
     sqlite3_reset(insert);
