@@ -111,8 +111,9 @@ int tell_tolerances(const CompareOptions& options, const PoolPlan& pool)
     if (!answer.has_value()) return refuse(answer.problems());
     fmt::print("{}", tolerance_text(answer.value()));
     const OptionOutcome& corner = answer.value().corner.outcome;
-    if (corner.end != OptionEnd::judged) return exit_cannot_compute;
-    return corner.passes && answer.value().nominal.passes ? exit_passes : exit_does_not_pass;
+    const bool passes = corner.end == OptionEnd::judged && corner.passes && answer.value().nominal.passes;
+    if (corner.end != OptionEnd::judged || (passes && answer.value().some_failed)) return exit_cannot_compute;
+    return passes ? exit_passes : exit_does_not_pass;
 }
 
 int compare(const CompareOptions& options)

@@ -20,7 +20,7 @@ std::string content_hash(std::string_view bytes)
     return {digest.begin(), digest.end()};
 }
 
-std::string content_hash(const std::vector<std::string>& parts)
+std::string joint_hash(const std::vector<std::string>& parts)
 {
     std::string framed;
     for (const std::string& part : parts) framed += fmt::format("{}:{}", part.size(), part);

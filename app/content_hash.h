@@ -12,7 +12,7 @@ namespace splicewright
 std::string content_hash(std::string_view bytes);
 
 // Of several texts; where one ends and the next begins counts.
-std::string content_hash(const std::vector<std::string>& parts);
+std::string joint_hash(const std::vector<std::string>& parts);
 
 std::string in_hexadecimal(std::string_view bytes);
 

@@ -31,10 +31,7 @@ struct Closed
 using Database = std::unique_ptr<sqlite3, Closed>;
 using Statement = std::unique_ptr<sqlite3_stmt, Closed>;
 
-std::string checksum(const std::string& key, const std::string& value)
-{
-    return content_hash(std::vector<std::string>{key, value});
-}
+std::string checksum(const std::string& key, const std::string& value) { return joint_hash({key, value}); }
 
 std::vector<Problem> refusal(const fs::path& file, std::string rule, std::string fix)
 {

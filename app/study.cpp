@@ -99,10 +99,10 @@ std::string option_key(const Study& study, std::uint64_t index, const ProgramVer
     for (const auto& [key, value] : values)
         if (key == history_key) history = plain_value(value);
     const auto companion = study.companion_hash.find(history);
-    return content_hash({option_text(study.case_text, values),
-                         companion == study.companion_hash.end() ? std::string() : companion->second,
-                         fmt::format("{} {}", study.accuracy.target_pct, study.accuracy.most_nodes), program.program,
-                         fmt::format("{}", program.result)});
+    return joint_hash({option_text(study.case_text, values),
+                       companion == study.companion_hash.end() ? std::string() : companion->second,
+                       fmt::format("{} {}", study.accuracy.target_pct, study.accuracy.most_nodes), program.program,
+                       fmt::format("{}", program.result)});
 }
 
 OptionOutcome judged_option(const Study& study, std::uint64_t index)

@@ -61,6 +61,7 @@ void judge_corners(const Moved& moved, const std::vector<Variation>& ends, Toler
     {
         if (option.outcome.end != OptionEnd::judged)
         {
+            answer.some_failed |= option.outcome.end == OptionEnd::failed;
             std::string values;
             for (std::size_t key = 0; key < ends.size(); ++key)
                 values += fmt::format("{}{} = {}", key == 0 ? "" : ", ", ends[key].key, option.values[key]);

@@ -50,8 +50,8 @@ std::string corner_text(const ToleranceAnswer& answer)
     std::string values;
     for (std::size_t key = 0; key < answer.keys.size(); ++key)
         values += fmt::format("{}{} = {}", key == 0 ? "" : ", ", answer.keys[key], answer.corner.values[key]);
-    return fmt::format("Worst corner {}: {} used, {} governs: {}.", values, percent(o.utilisation), o.check,
-                       o.passes ? "passes" : "DOES NOT PASS");
+    return fmt::format("Worst corner ({}) {}: {} used, {} governs.", o.passes ? "passes" : "DOES NOT PASS", values,
+                       percent(o.utilisation), o.check);
 }
 
 }  // namespace
@@ -85,7 +85,7 @@ std::string tolerance_text(const ToleranceAnswer& answer)
     for (const ToleranceEffect* effect : ordered) text += effect_text(*effect, nominal, largest);
     text += "\n" + wrapped(corner_text(answer), 2) + "\n";
     text += wrapped(answer.every_corner
-                        ? "Every corner was judged."
+                        ? "Every corner was tried."
                         : "It takes each value at its own worse end; corners in which values work on each other may "
                           "be worse.",
                     2) +

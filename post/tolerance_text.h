@@ -22,7 +22,8 @@ struct ToleranceAnswer
     std::vector<ToleranceEffect> effects;
     std::vector<std::string> keys;        // of the corner's values
     StudyOption corner;                   // the worst one that was judged
-    bool every_corner = false;            // all were judged; otherwise the one that takes each key at its worse end
+    bool every_corner = false;            // all were tried; otherwise the one that takes each key at its worse end
+    bool some_failed = false;             // corners that could not be computed
     std::vector<std::string> not_judged;  // corners that break a rule or failed, in words
     std::vector<std::string> left_out;    // keys with a tolerance that cannot be moved
 };

@@ -39,7 +39,7 @@ TEST(ContentHash, IsSha256)
 {
     // Source: [FIPS180-4] as in its examples: the message "abc".
     EXPECT_EQ(in_hexadecimal(content_hash("abc")), "ba7816bf8f01cfea414140de5dae2223b00361a396177a9cb410ff61f20015ad");
-    EXPECT_NE(content_hash({"ab", "c"}), content_hash({"a", "bc"}));
+    EXPECT_NE(joint_hash({"ab", "c"}), joint_hash({"a", "bc"}));
 }
 
 TEST(OptionStore, KeepsWhatWasPutWhenItIsOpenedAgain)
