@@ -100,6 +100,7 @@ struct Worker
     std::optional<std::uint64_t> task;
     Clock::time_point until;
     std::string said;
+    int n_tasks = 0;  // given so far
 };
 
 std::string reason_of(int status)
@@ -155,6 +156,7 @@ private:
     void give(Worker& worker, std::uint64_t task) const
     {
         worker.task = task;
+        ++worker.n_tasks;
         worker.said.clear();
         worker.until = Clock::now() + std::chrono::duration_cast<Clock::duration>(
                                           std::chrono::duration<double>(plan_.seconds_allowed));
@@ -177,7 +179,7 @@ private:
         return status;
     }
 
-    // Workers without a task get one, a dead one a successor; who finds no task leaves.
+    // Workers without a task get one, a dead or a worn one a successor; who finds no task leaves.
     void hand_out(const NextTask& next)
     {
         for (Worker& worker : workers_)
@@ -187,6 +189,7 @@ private:
             if (!task) ended(worker, 0);
             else
             {
+                if (worker.n_tasks >= plan_.tasks_per_process) ended(worker, 0);
                 if (worker.id < 0) worker = started();
                 give(worker, *task);
             }

@@ -25,6 +25,12 @@ std::string life_words(const OptionOutcome& outcome)
         "{} x", *outcome.life >= 100 ? fmt::format("{:.0f}", *outcome.life) : fmt::format("{:.2g}", *outcome.life));
 }
 
+std::string error_words(double error_pct)
+{
+    if (error_pct == 0) return "none";
+    return error_pct < 0.05 ? "±<0.1 %" : fmt::format("±{:.1f} %", error_pct);
+}
+
 Row head_row(const StudyOrigin& origin)
 {
     Row row{"option"};
@@ -38,8 +44,7 @@ Row option_row(const StudyOption& option, double reserve)
     const OptionOutcome& o = option.outcome;
     Row row{fmt::format("{}", option.index + 1)};
     row.insert(row.end(), option.values.begin(), option.values.end());
-    row.insert(row.end(), {percent(o.utilisation), passes_with(o, reserve) ? "" : "!",
-                           o.error_pct == 0 ? "none" : fmt::format("±{:.2g} %", o.error_pct),
+    row.insert(row.end(), {percent(o.utilisation), passes_with(o, reserve) ? "" : "!", error_words(o.error_pct),
                            fmt::format("{} {}", o.check.substr(0, o.check.find('/')), o.site), life_words(o),
                            fmt::format("{:.4g} kg", o.mass_kg), fmt::format("{:.3g}°", o.twist_deg)});
     return row;

@@ -22,6 +22,7 @@ using Json = nlohmann::ordered_json;
 
 constexpr double kilogram_per_tonne = 1000;
 constexpr std::size_t longest_reason = 400;  // bytes
+constexpr double error_step_pct = 1e-6;      // error bars are rounded up to it: what is below is round-off
 
 // Six digits: what the meshes promise at most, and no trace of the order in which a processor adds.
 double six_digits(double value)
@@ -60,7 +61,7 @@ OptionOutcome outcome_of(const Case& asked, const Judgement& sound)
     outcome.site = row->site;
     outcome.check = row->id;
     outcome.utilisation = six_digits(row->utilisation);
-    outcome.error_pct = six_digits(row->error_pct);
+    outcome.error_pct = six_digits(std::ceil(row->error_pct / error_step_pct) * error_step_pct);
     outcome.accuracy_reached = sound.answer.evidence.reached;
     outcome.strength = worst(sound.checks, CheckKind::strength);
     if (governing(sound.checks, CheckKind::fatigue) != nullptr)

@@ -59,6 +59,16 @@ TEST(WorkerPool, KeepsItsProcessesFromTaskToTask)
     EXPECT_FALSE(processes.contains(fmt::format("{}", ::getpid())));
 }
 
+TEST(WorkerPool, TakesAFreshProcessAfterSoManyTasks)
+{
+    std::map<std::string, int> tasks;
+    for (const auto& [index, end] :
+         ends_of({1, 60, 4}, 12, [](std::uint64_t) { return fmt::format("{}", ::getpid()); }))
+        ++tasks[end.line];
+    ASSERT_EQ(tasks.size(), 3U);
+    for (const auto& [process, n] : tasks) EXPECT_EQ(n, 4);
+}
+
 TEST(WorkerPool, CarriesLinesThatAreLongerThanAPipe)
 {
     const auto ends = ends_of({2, 60}, 3, [](std::uint64_t) { return std::string(1'000'000, 'x'); });
