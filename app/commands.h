@@ -17,6 +17,8 @@ struct Command
 // Each adds its words to the command line.
 Command check_command(CLI::App& program);
 Command explain_command(CLI::App& program);
+Command compare_command(CLI::App& program);
+Command merge_command(CLI::App& program);
 Command prove_command(CLI::App& program);
 Command soak_command(CLI::App& program);
 

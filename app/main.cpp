@@ -20,8 +20,8 @@ int run(int argc, char** argv)
     program.set_version_flag("--version", version());
     program.require_subcommand(1);
     program.footer("Exit status: 0 passes, 1 does not pass, 2 bad input, 3 could not be computed, 4 our own fault.");
-    const std::array commands{check_command(program), explain_command(program), prove_command(program),
-                              soak_command(program)};
+    const std::array commands{check_command(program), explain_command(program), compare_command(program),
+                              merge_command(program), prove_command(program),   soak_command(program)};
     try
     {
         program.parse(argc, argv);

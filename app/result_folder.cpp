@@ -71,7 +71,8 @@ void write_result_folder(const fs::path& target, const std::function<void(const 
 {
     const fs::path place = fs::absolute(target);
     if (fs::exists(place) && !fs::is_directory(place)) refuse(target, "a file of that name is in the way");
-    if (fs::exists(place) && !fs::is_empty(place) && !fs::exists(place / "result.json"))
+    const bool is_result = fs::exists(place / "result.json") || fs::exists(place / "options.json");
+    if (fs::exists(place) && !fs::is_empty(place) && !is_result)
         refuse(target, "a folder of that name holds something else than a result");
     const fs::path partial = place.parent_path() / fmt::format("{}{}", partial_prefix(place), ::getpid());
     try

@@ -68,6 +68,7 @@ public:
     void stands_for(const std::string& name, const std::string& key) const;
     void report_unknown_keys() const;
     [[nodiscard]] Findings& findings() const { return *findings_; }
+    [[nodiscard]] const toml::table& as_written() const { return *table_; }
 
 private:
     [[nodiscard]] const toml::node* node(const std::string& key) const;

@@ -14,6 +14,7 @@
 #include "cases/check_geometry.h"
 #include "cases/check_loads.h"
 #include "cases/check_making.h"
+#include "cases/compare_table.h"
 #include "cases/read_parts.h"
 #include "cases/size_bands.h"
 #include "cases/syntax_problem.h"
@@ -54,7 +55,6 @@ void check_parts(const CaseTable& top)
     if (!top.has("load"))
         top.report("load", "is missing: nothing can be judged without a load",
                    "add [load] with peak_torque = \"900 N*m\"");
-    top.not_yet("compare", "one case is checked at a time", "remove [compare]");
 }
 
 void note_unused_materials(Findings& findings, const Case& asked, const std::vector<Material>& stated)
@@ -89,6 +89,7 @@ Case case_at(const CaseTable& top, const std::string& file)
     if (asked.joint || top.has("judgement")) asked.rating = rating_at(top);
     fit_to_size(asked, top.findings().cautions);
     check_parts(top);
+    compare_at(top);  // its problems; the study itself is read by compare
     note_unused_materials(top.findings(), asked, stated);
     top.report_unknown_keys();
     return asked;

@@ -138,8 +138,6 @@ TEST(ReadCase, TellsWhatIsNotThereYet)
 {
     const auto added = [](const std::string& table, const std::string& line)
     { return splice_with(table + "\n", table + "\n" + line + "\n"); };
-    expect_only_problem(sound_splice_text() + "[compare]\n\"sleeve.length\" = [\"60 mm\", \"90 mm\", 3]\n", "compare",
-                        "cannot be used yet", "remove [compare]");
     expect_only_problem(sound_splice_text() + "[[sleeve.plug]]\ncount = 3\n", "sleeve.plug", "cannot be used yet",
                         "remove sleeve.plug");
     expect_only_problem(added("[sleeve.weld]", "coverage = \"300 deg\""), "sleeve.weld.coverage", "cannot be used yet",

@@ -1,0 +1,191 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "app/compare.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <deque>
+#include <fstream>
+#include <set>
+#include <utility>
+
+#include "app/result_folder.h"
+#include "cases/key_kinds.h"
+#include "post/compare_text.h"
+
+namespace splicewright
+{
+namespace
+{
+
+// Goes through a shard once, leaving out what the store has; then once through what must be tried again.
+class Queue
+{
+public:
+    Queue(const Study& study, const Shard& shard, OptionStore& store, const CompareWatch& watch, Computed& computed)
+        : study_(&study), store_(&store), watch_(&watch), computed_(&computed), at_(shard.number - 1), step_(shard.of)
+    {
+    }
+
+    std::optional<std::uint64_t> next()
+    {
+        for (; at_ < study_->size(); at_ += step_)
+        {
+            const std::string key = option_key(*study_, at_, this_program());
+            if (const auto line = store_->value(key); line && outcome_from_line(*line))
+            {
+                ++computed_->known;
+                watch_->known();
+                continue;
+            }
+            key_[at_] = key;
+            const std::uint64_t task = at_;
+            at_ += step_;
+            return task;
+        }
+        if (again_.empty()) return std::nullopt;
+        const std::uint64_t task = again_.front();
+        again_.pop_front();
+        return task;
+    }
+
+    void end(const TaskEnd& task)
+    {
+        const auto outcome = outcome_from_line(task.line);
+        if (outcome)
+        {
+            store_->put(key_.at(task.index), task.line);
+            ++computed_->computed;
+        }
+        else if (!task.is_late && tried_again_.insert(task.index).second)
+        {
+            again_.push_back(task.index);
+            return;
+        }
+        else computed_->lost[task.index] = task.why_not;
+        key_.erase(task.index);
+        tried_again_.erase(task.index);
+        watch_->computed();
+    }
+
+private:
+    const Study* study_;
+    OptionStore* store_;
+    const CompareWatch* watch_;
+    Computed* computed_;
+    std::uint64_t at_, step_;
+    std::deque<std::uint64_t> again_;
+    std::set<std::uint64_t> tried_again_;
+    std::map<std::uint64_t, std::string> key_;  // of the tasks under way
+};
+
+// Through the option, for each key of the sleeve that has a unit.
+std::vector<KeyLine> lines_through(std::uint64_t index, const Study& study, const Computed& computed,
+                                   OptionStore& store)
+{
+    std::vector<KeyLine> lines;
+    const std::vector<std::size_t> here = choice_at(study.variations, index);
+    for (std::size_t key = 0; key < study.variations.size(); ++key)
+    {
+        const Variation& variation = study.variations[key];
+        const auto kind = kind_of_key(variation.key);
+        if (!variation.key.starts_with("sleeve.") || !kind || kind->form != KeyForm::quantity) continue;
+        KeyLine line{variation.key, {}};
+        for (std::size_t value = 0; value < variation.values.size(); ++value)
+        {
+            std::vector<std::size_t> choice = here;
+            choice[key] = value;
+            const std::string words = plain_value(variation.values[value]);
+            const Result<Measurement> read = measurement(words, kind->dimension);
+            EXPECTS(read.has_value());
+            line.points.push_back(
+                {read.value().value, words, outcome_in(store, study, index_of(study.variations, choice), computed)});
+        }
+        std::sort(line.points.begin(), line.points.end(),
+                  [](const KeyLine::Point& a, const KeyLine::Point& b) { return a.value < b.value; });
+        lines.push_back(std::move(line));
+    }
+    return lines;
+}
+
+std::ofstream opened(const std::filesystem::path& file)
+{
+    std::ofstream stream(file, std::ios::binary);
+    stream.exceptions(std::ios::badbit | std::ios::failbit);
+    return stream;
+}
+
+Compared filled(const Study& study, const Computed& computed, OptionStore& store, double reserve,
+                const std::filesystem::path& folder, const std::string& search_words)
+{
+    const StudyOrigin origin = origin_of(study, reserve);
+    Compared compared{Ranking(reserve), {}};
+    std::ofstream csv = opened(folder / "options.csv"), json = opened(folder / "options.json");
+    csv << csv_head(origin);
+    json << json_head(origin);
+    for (std::uint64_t index = 0; index < study.size(); ++index)
+    {
+        StudyOption option = option_at(study, index, outcome_in(store, study, index, computed));
+        csv << csv_line(option, reserve);
+        json << json_option(option, origin);
+        compared.ranking.add(std::move(option));
+    }
+    json << json_tail(compared.ranking);
+    std::vector<KeyLine> lines;
+    if (!compared.ranking.best().empty())
+        lines = lines_through(compared.ranking.best().front().index, study, computed, store);
+    compared.text = compare_text(origin, compared.ranking, lines);
+    if (!search_words.empty()) compared.text += "\n" + search_words;
+    std::ofstream text = opened(folder / "ranking.txt"), input = opened(folder / "case.toml");
+    text << compared.text;
+    input << study.case_text;
+    for (std::ofstream* stream : {&csv, &json, &text, &input}) stream->close();
+    return compared;
+}
+
+}  // namespace
+
+Computed compute(const Study& study, const Shard& shard, const PoolPlan& pool, OptionStore& store,
+                 const CompareWatch& watch)
+{
+    EXPECTS(shard.number >= 1 && shard.number <= shard.of);
+    Computed computed;
+    Queue queue(study, shard, store, watch, computed);
+    done_by_workers(
+        pool, [&] { return queue.next(); },
+        [&](std::uint64_t index) { return outcome_line(judged_option(study, index)); },
+        [&](const TaskEnd& task) { queue.end(task); });
+    return computed;
+}
+
+OptionOutcome outcome_in(OptionStore& store, const Study& study, std::uint64_t index, const Computed& computed)
+{
+    if (const auto lost = computed.lost.find(index); lost != computed.lost.end()) return failed_outcome(lost->second);
+    const auto line = store.value(option_key(study, index, this_program()));
+    const auto outcome = line ? outcome_from_line(*line) : std::nullopt;
+    return outcome ? *outcome : failed_outcome("its row in the store is damaged: start again");
+}
+
+Compared write_comparison(const Study& study, const Computed& computed, OptionStore& store, double reserve,
+                          const std::filesystem::path& folder, const std::string& search_words)
+{
+    std::optional<Compared> compared;
+    write_result_folder(folder,
+                        [&](const std::filesystem::path& partial)
+                        {
+                            try
+                            {
+                                compared = filled(study, computed, store, reserve, partial, search_words);
+                            }
+                            catch (const std::ios_base::failure&)
+                            {
+                                throw CannotCompute({"", 0, 0, "result folder", fmt::format("\"{}\"", folder.string()),
+                                                     "could not be written: the disk refuses; the store keeps all "
+                                                     "that was computed",
+                                                     "make room, or name a folder on another disk: --out FOLDER"});
+                            }
+                        });
+    return *compared;
+}
+
+}  // namespace splicewright

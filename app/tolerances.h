@@ -1,0 +1,20 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <filesystem>
+
+#include "app/compare.h"
+#include "post/tolerance_text.h"
+
+namespace splicewright
+{
+
+// Corners are all judged up to so many tolerances, 64 corners; beyond that, only the one of the worse ends. Judgement.
+constexpr std::size_t most_tolerances_for_corners = 6;
+
+// Moves every value that the case writes with +- to both of its ends, alone and together.
+// A problem when the case is none, or has no tolerance that can be moved.
+Result<ToleranceAnswer> tolerance_answer(const std::filesystem::path& case_file, const Accuracy& accuracy,
+                                         const PoolPlan& pool, OptionStore& store);
+
+}  // namespace splicewright

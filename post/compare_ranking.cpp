@@ -1,0 +1,51 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "post/compare_ranking.h"
+
+#include <algorithm>
+#include <tuple>
+#include <utility>
+
+#include "cases/problem.h"
+
+namespace splicewright
+{
+
+bool passes_with(const OptionOutcome& outcome, double reserve)
+{
+    return outcome.end == OptionEnd::judged && outcome.passes && outcome.utilisation * reserve <= 1;
+}
+
+bool ranks_before(const StudyOption& first, const StudyOption& second, double reserve)
+{
+    const auto order = [&](const StudyOption& option)
+    {
+        const bool passes = passes_with(option.outcome, reserve);
+        return std::tuple(!passes, passes ? option.outcome.mass_kg : option.outcome.utilisation,
+                          option.outcome.utilisation, option.index);
+    };
+    return order(first) < order(second);
+}
+
+Ranking::Ranking(double reserve, std::size_t n_kept, std::size_t n_examples)
+    : reserve_(reserve), n_kept_(n_kept), n_examples_(n_examples)
+{
+    EXPECTS(reserve > 0 && n_kept > 0);
+}
+
+void Ranking::add(StudyOption option)
+{
+    ++counts_.options;
+    if (option.outcome.end != OptionEnd::judged)
+    {
+        ++(option.outcome.end == OptionEnd::invalid ? counts_.invalid : counts_.failed);
+        if (examples_.size() < n_examples_) examples_.push_back(std::move(option));
+        return;
+    }
+    ++(passes_with(option.outcome, reserve_) ? counts_.passing : counts_.not_passing);
+    const auto before = [&](const StudyOption& first, const StudyOption& second)
+    { return ranks_before(first, second, reserve_); };
+    best_.insert(std::upper_bound(best_.begin(), best_.end(), option, before), std::move(option));
+    if (best_.size() > n_kept_) best_.pop_back();
+}
+
+}  // namespace splicewright

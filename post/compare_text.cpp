@@ -1,0 +1,187 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "post/compare_text.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+
+#include "post/number_words.h"
+#include "post/wrapped_text.h"
+
+namespace splicewright
+{
+namespace
+{
+
+using Row = std::vector<std::string>;
+
+std::string percent(double share) { return fmt::format("{:.3g} %", 100 * share); }
+
+std::string life_words(const OptionOutcome& outcome)
+{
+    if (!outcome.fatigue) return "no cycles";
+    if (!outcome.life || *outcome.life > 1e4) return "> 10000 x";
+    return fmt::format(
+        "{} x", *outcome.life >= 100 ? fmt::format("{:.0f}", *outcome.life) : fmt::format("{:.2g}", *outcome.life));
+}
+
+std::string error_words(double error_pct)
+{
+    if (error_pct == 0) return "none";
+    return error_pct < 0.05 ? "±<0.1 %" : fmt::format("±{:.1f} %", error_pct);
+}
+
+Row head_row(const StudyOrigin& origin)
+{
+    Row row{"option"};
+    for (const Variation& variation : origin.variations) row.push_back(variation.key);
+    for (const char* name : {"used", "", "error", "governs", "life", "mass", "twist"}) row.emplace_back(name);
+    return row;
+}
+
+Row option_row(const StudyOption& option, double reserve)
+{
+    const OptionOutcome& o = option.outcome;
+    Row row{fmt::format("{}", option.index + 1)};
+    row.insert(row.end(), option.values.begin(), option.values.end());
+    row.insert(row.end(), {percent(o.utilisation), passes_with(o, reserve) ? "" : "!", error_words(o.error_pct),
+                           fmt::format("{} {}", o.check.substr(0, o.check.find('/')), o.site), life_words(o),
+                           fmt::format("{:.4g} kg", o.mass_kg), fmt::format("{:.3g}°", o.twist_deg)});
+    return row;
+}
+
+// Letters on the screen: continuation bytes of UTF-8 take no place.
+std::size_t width_of(const std::string& text)
+{
+    return static_cast<std::size_t>(std::count_if(
+        text.begin(), text.end(), [](char letter) { return (static_cast<unsigned char>(letter) & 0xC0) != 0x80; }));
+}
+
+std::string aligned(const std::vector<Row>& rows)
+{
+    std::vector<std::size_t> widths(rows.front().size());
+    for (const Row& row : rows)
+        for (std::size_t column = 0; column < row.size(); ++column)
+            widths[column] = std::max(widths[column], width_of(row[column]));
+    std::string text;
+    for (const Row& row : rows)
+    {
+        std::string line;
+        for (std::size_t column = 0; column < row.size(); ++column)
+            line += row[column] + std::string(widths[column] - width_of(row[column]) + 2, ' ');
+        text += line.substr(0, line.find_last_not_of(' ') + 1) + "\n";
+    }
+    return text;
+}
+
+std::string values_text(const StudyOrigin& origin, const StudyOption& option)
+{
+    std::string text;
+    for (std::size_t key = 0; key < option.values.size(); ++key)
+        text += fmt::format("{}{} = {}", key == 0 ? "" : ", ", origin.variations[key].key, option.values[key]);
+    return text;
+}
+
+std::string counts_text(const StudyOrigin& origin, const StudyCounts& counts)
+{
+    std::string text =
+        fmt::format("{}: {} options, {} pass", origin.case_file, counted(static_cast<double>(counts.options)),
+                    counted(static_cast<double>(counts.passing)));
+    if (origin.reserve != 1) text += fmt::format(" with a reserve of {:g}", origin.reserve);
+    const auto add = [&](std::uint64_t n, const char* what)
+    {
+        if (n > 0) text += fmt::format(", {} {}", counted(static_cast<double>(n)), what);
+    };
+    add(counts.not_passing, "do not");
+    add(counts.invalid, "are no valid case");
+    add(counts.failed, "could not be computed");
+    return text + "\n";
+}
+
+std::string examples_text(const StudyOrigin& origin, const Ranking& ranking)
+{
+    const StudyCounts& counts = ranking.counts();
+    std::string text;
+    for (const StudyOption& option : ranking.examples())
+        text +=
+            wrapped(fmt::format("{} {} ({}): {}", option.outcome.end == OptionEnd::invalid ? "Not valid:" : "Failed:",
+                                option.index + 1, values_text(origin, option), option.outcome.reason),
+                    2) +
+            "\n";
+    const std::uint64_t more = counts.invalid + counts.failed - ranking.examples().size();
+    if (more > 0) text += fmt::format("{} more were not judged: options.csv lists them.\n", more);
+    return text.empty() ? text : "\n" + text;
+}
+
+std::string recommendation_text(const StudyOrigin& origin, const Ranking& ranking)
+{
+    if (ranking.best().empty()) return "No option could be judged.\n";
+    const StudyOption& first = ranking.best().front();
+    const OptionOutcome& o = first.outcome;
+    const std::string governs = fmt::format("{} governs with {} of what is allowed", o.check, percent(o.utilisation));
+    const std::string reserve = origin.reserve == 1 ? "" : fmt::format(" with a reserve of {:g}", origin.reserve);
+    if (passes_with(o, origin.reserve))
+        return wrapped(fmt::format("Recommended: option {}, {}: the lightest that passes{}, {:.4g} kg; {}.",
+                                   first.index + 1, values_text(origin, first), reserve, o.mass_kg, governs),
+                       2) +
+               "\n";
+    return wrapped(fmt::format("No option passes{}. The nearest is option {}, {}: {}.", reserve, first.index + 1,
+                               values_text(origin, first), governs),
+                   2) +
+           "\n";
+}
+
+}  // namespace
+
+std::string key_line_text(const KeyLine& line)
+{
+    std::vector<const KeyLine::Point*> judged;
+    for (const KeyLine::Point& point : line.points)
+        if (point.outcome.end == OptionEnd::judged) judged.push_back(&point);
+    if (judged.size() < 2) return {};
+    const auto used = [](const KeyLine::Point* point) { return point->outcome.utilisation; };
+    const double least = used(*std::min_element(judged.begin(), judged.end(),
+                                                [&](const auto* a, const auto* b) { return used(a) < used(b); }));
+    const auto good = [&](const auto* point) { return used(point) <= least * (1 + no_more_help); };
+    const auto first = std::find_if(judged.begin(), judged.end(), good);
+    const auto last = std::find_if(judged.rbegin(), judged.rend(), good);
+    const std::string at_first = fmt::format("{} used, {} governs", percent(used(*first)), (*first)->outcome.site);
+    std::string text = fmt::format("{}: ", line.key);
+    if (*first == judged.back())
+        text += fmt::format("more helps up to the largest value tried, {} ({}); at {} it is {}", (*first)->words,
+                            at_first, judged.front()->words, percent(used(judged.front())));
+    else if (*last == judged.back())
+        text += fmt::format("more than {} gains less than {:g} % ({})", (*first)->words, 100 * no_more_help, at_first);
+    else
+        text += fmt::format("{} is best ({}); more than {} makes it worse, {} at {}", (*first)->words, at_first,
+                            (*last)->words, percent(used(judged.back())), judged.back()->words);
+    return text;
+}
+
+std::string compare_text(const StudyOrigin& origin, const Ranking& ranking, const std::vector<KeyLine>& lines)
+{
+    std::string text = counts_text(origin, ranking.counts());
+    if (!ranking.best().empty())
+    {
+        std::vector<Row> rows{head_row(origin)};
+        for (const StudyOption& option : ranking.best()) rows.push_back(option_row(option, origin.reserve));
+        text += "\n" + aligned(rows);
+        const std::uint64_t more = ranking.counts().judged() - ranking.best().size();
+        if (more > 0) text += fmt::format("and {} more: options.csv lists all.\n", counted(static_cast<double>(more)));
+        text += "Passing options by mass, then the others by what they use; !: does not pass.\n";
+    }
+    text += examples_text(origin, ranking);
+    text += "\n" + recommendation_text(origin, ranking);
+    for (const KeyLine& line : lines)
+        if (const std::string words = key_line_text(line); !words.empty()) text += wrapped(words + ".", 2) + "\n";
+    if (!lines.empty()) text += "The other keys stay as in that option.\n";
+    text += wrapped(
+                "Mass: bars with fillets and grooves, butt, sleeve and sleeve welds from end to end as drawn. "
+                "Judged is the sound splice: run check on the option that you choose, for its cautions, its weak "
+                "welds and its shop sheet.",
+                2) +
+            "\n";
+    return text;
+}
+
+}  // namespace splicewright

@@ -1,0 +1,65 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include <gtest/gtest.h>
+
+#include <cmath>
+#include <cstdlib>
+
+#include "tests/app/program.h"
+
+namespace splicewright
+{
+namespace
+{
+
+std::string toleranced_text(const std::string& diameter, const std::string& length)
+{
+    return "[left]\nmaterial = \"C45 +QT\"\n[[left.section]]\nlength = \"" + length + "\"\ndiameter = \"" + diameter +
+           "\"\n[load]\npeak_torque = \"400 N*m\"\n";
+}
+
+Ended toleranced(const TemporaryFolder& here, const std::string& text)
+{
+    write_file(here.path() / "a.toml", text);
+    Surroundings around;
+    around.folder = here.path();
+    return program({"compare", "a.toml", "--accuracy", "5", "--tolerances"}, around);
+}
+
+double number_behind(const std::string& text, const std::string& words)
+{
+    const std::size_t at = text.find(words);
+    return at == std::string::npos ? 0 : std::strtod(text.c_str() + at + words.size(), nullptr);
+}
+
+TEST(Tolerances, FindTheEndAndTheCornerThatUseMost)
+{
+    const TemporaryFolder here;
+    const Ended ended = toleranced(here, toleranced_text("30 mm +- 1 mm", "100 mm +- 5 mm"));
+    ASSERT_EQ(ended.status, 0) << ended.err;
+    // The stress of a round bar in torsion falls with the cube of its diameter and knows no length:
+    // (30/29)^3 = 1.107, printed to two digits.
+    EXPECT_NEAR(number_behind(ended.out, "left.section[1].diameter"), 11, 0.5) << ended.out;
+    EXPECT_LT(ended.out.find("left.section[1].diameter"), ended.out.find("left.section[1].length")) << ended.out;
+    EXPECT_NE(ended.out.find("left.section[1].diameter = 29 mm"), std::string::npos) << ended.out;
+    EXPECT_NE(ended.out.find("Every corner was tried."), std::string::npos) << ended.out;
+    EXPECT_NE(ended.out.find("Watch left.section[1].diameter.\n"), std::string::npos) << ended.out;
+}
+
+TEST(Tolerances, FailWhenTheWorstCornerDoes)
+{
+    const TemporaryFolder here;
+    const Ended ended = toleranced(here, toleranced_text("21 mm +- 2 mm", "100 mm"));
+    EXPECT_EQ(ended.status, 1) << ended.out << ended.err;
+    EXPECT_NE(ended.out.find("Worst corner (DOES NOT PASS)"), std::string::npos) << ended.out;
+}
+
+TEST(Tolerances, AreRefusedWhereThereAreNone)
+{
+    const TemporaryFolder here;
+    const Ended ended = toleranced(here, toleranced_text("30 mm", "100 mm"));
+    EXPECT_EQ(ended.status, 2);
+    EXPECT_NE(ended.err.find("has no value with a tolerance"), std::string::npos) << ended.err;
+}
+
+}  // namespace
+}  // namespace splicewright
