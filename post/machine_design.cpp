@@ -19,7 +19,7 @@ constexpr double infinity = std::numeric_limits<double>::infinity();
 double surface_factor(SurfaceFinish finish, double tensile_MPa)
 {
     const SurfaceLaw law = surface_law(finish);
-    return law.factor * std::pow(tensile_MPa, law.exponent);
+    return std::min(1.0, law.factor * std::pow(tensile_MPa, law.exponent));
 }
 
 // Source: [Shigley2011] eq. 6-20.

@@ -20,7 +20,7 @@ enum class SurfaceFinish
     forged,
 };
 
-// k_a = factor S^exponent, S the tensile strength in MPa.
+// k_a = factor S^exponent, S the tensile strength in MPa; at most 1, which the fits pass for weak steels (judgement).
 // Source: [Shigley2011] table 6-2 (9th edition; the 11th has other numbers).
 struct SurfaceLaw
 {

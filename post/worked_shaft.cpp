@@ -160,19 +160,19 @@ std::vector<WorkedStep> endurance_steps(const EnduranceQuery& query, const Endur
 {
     const double tensile = query.tensile.value(), diameter = query.diameter.value();
     const SurfaceLaw law = surface_law(query.surface);
-    return {
-        worked_step("endurance limit of the specimen from the tensile strength S", "S_e' = min(0.5 S, 700)",
-                    put_in("min(0.5*{},700)", {tensile}), limit.specimen.value(), "MPa"),
-        worked_step(fmt::format("surface, {}", law.name), fmt::format("k_a = {:g} S^{:g}", law.factor, law.exponent),
-                    put_in("{}*{}^{}", {law.factor, tensile, law.exponent}), limit.surface, ""),
-        worked_step("size", diameter <= 51 ? "k_b = 1.24 d^-0.107" : "k_b = 1.51 d^-0.157",
-                    put_in(diameter <= 51 ? "1.24*{}^(-0.107)" : "1.51*{}^(-0.157)", {diameter}), limit.size, ""),
-        worked_step("load, combined by von Mises", "k_c = 1", put(limit.load), limit.load, ""),
-        read_step("reliability of 99 %, k_e, from a table", limit.reliability, ""),
-        worked_step("endurance limit", "S_e = k_a k_b k_c k_e S_e'",
-                    put_in("{}*{}*{}*{}*{}",
-                           {limit.surface, limit.size, limit.load, limit.reliability, limit.specimen.value()}),
-                    limit.limit.value(), "MPa")};
+    return {worked_step("endurance limit of the specimen from the tensile strength S", "S_e' = min(0.5 S, 700)",
+                        put_in("min(0.5*{},700)", {tensile}), limit.specimen.value(), "MPa"),
+            worked_step(fmt::format("surface, {}", law.name),
+                        fmt::format("k_a = min({:g} S^{:g}, 1)", law.factor, law.exponent),
+                        put_in("min({}*{}^{},1)", {law.factor, tensile, law.exponent}), limit.surface, ""),
+            worked_step("size", diameter <= 51 ? "k_b = 1.24 d^-0.107" : "k_b = 1.51 d^-0.157",
+                        put_in(diameter <= 51 ? "1.24*{}^(-0.107)" : "1.51*{}^(-0.157)", {diameter}), limit.size, ""),
+            worked_step("load, combined by von Mises", "k_c = 1", put(limit.load), limit.load, ""),
+            read_step("reliability of 99 %, k_e, from a table", limit.reliability, ""),
+            worked_step("endurance limit", "S_e = k_a k_b k_c k_e S_e'",
+                        put_in("{}*{}*{}*{}*{}",
+                               {limit.surface, limit.size, limit.load, limit.reliability, limit.specimen.value()}),
+                        limit.limit.value(), "MPa")};
 }
 
 WorkedStep thousand_cycle_step(double tensile, const std::optional<double>& share, double taken)

@@ -89,6 +89,18 @@ TEST(Marin, ForgedSurfaceFollowsTheNinthEdition)
     EXPECT_TRUE(close(endurance_limit(query).value->surface, 0.282, printed_decimals(3)));
 }
 
+// The fit for hot-rolled bars, 57.7 S^-0.718, is 2.6 at 74 MPa: no surface is better than a polished one.
+TEST(Marin, SurfaceNeverRaisesTheLimitOfAWeakSteel)
+{
+    EnduranceQuery query{Megapascal{74}, Millimetre{20}};
+    for (const SurfaceFinish finish :
+         {SurfaceFinish::ground, SurfaceFinish::machined, SurfaceFinish::hot_rolled, SurfaceFinish::forged})
+    {
+        query.surface = finish;
+        EXPECT_EQ(endurance_limit(query).value->surface, 1);
+    }
+}
+
 TEST(Marin, SpecimenLimitStopsAtSevenHundred)
 {
     EXPECT_EQ(endurance_limit({Megapascal{1400}, Millimetre{20}}).value->specimen.value(), 700);
