@@ -54,7 +54,12 @@ Measured scaled(const Measured& unit, double factor) { return {unit.value * fact
 
 void add_plain_bar(std::vector<HandbookRow>& rows, const Case& asked, const SiteAnswer& site)
 {
-    const PlainSite plain = plain_site(asked, site.id);
+    PlainSite plain = plain_site(asked, site.id);
+    if (!reads_thinnest_section(asked, site))
+        for (const Section& section : asked.bar[index(side_of(site.id))]->sections)
+            if (std::abs(section.diameter.value() - 2 * site.r) <
+                std::abs(plain.section.outer_diameter.value() - 2 * site.r))
+                plain.section.outer_diameter = section.diameter;
     const Band band{-round_off_pct, round_off_pct, "exact theory away from notches and ends"};
     const auto shear = surface_shear(plain.section, NewtonMillimetre{per_kilonewton_metre});
     const auto bending = surface_bending_stress(plain.section, NewtonMillimetre{per_kilonewton_metre});

@@ -9,6 +9,7 @@
 #include <cstdlib>
 
 #include "cases/problem.h"
+#include "cases/shape_limits.h"
 #include "cases/units.h"
 
 namespace splicewright
@@ -118,6 +119,11 @@ PlainSite plain_site(const Case& asked, const std::string& site)
                 ->diameter;
     }
     return result;
+}
+
+bool reads_thinnest_section(const Case& asked, const SiteAnswer& site)
+{
+    return 2 * site.r < plain_site(asked, site.id).section.outer_diameter.value() + same_length.value();
 }
 
 }  // namespace splicewright

@@ -46,4 +46,8 @@ struct PlainSite
 };
 PlainSite plain_site(const Case& asked, const std::string& site);
 
+// Whether the finite elements of "bar.S" were read on its thinnest section; a stretch of it that is too short between
+// two features is not.
+bool reads_thinnest_section(const Case& asked, const SiteAnswer& site);
+
 }  // namespace splicewright

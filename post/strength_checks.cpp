@@ -146,7 +146,15 @@ std::vector<CheckRow> strength_checks(const Case& asked, const MeridianAnswer& a
     std::vector<CheckRow> rows;
     for (const SiteAnswer& site : answer.sites)
     {
-        if (site.id.starts_with("bar."))
+        if (site.id.starts_with("bar.") && !reads_thinnest_section(asked, site))
+        {
+            const PlainSite plain = plain_site(asked, site.id);
+            const NominalStress stress = nominal_von_mises(plain.section, load);
+            rows.push_back(yield_row(site.id, "yield of the plain bar", stress.von_mises, 0, yield_of(*plain.material),
+                                     "nominal stress of the thinnest section, too short to be read by finite elements",
+                                     stress.worked));
+        }
+        else if (site.id.starts_with("bar."))
             rows.push_back(fe_yield_row(site, load, "yield of the plain bar",
                                         yield_of(asked.bar[index(side_of(site.id))]->material)));
         else if (site.id.starts_with("groove."))

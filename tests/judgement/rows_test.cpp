@@ -227,5 +227,26 @@ TEST(Verdict, ShowsOneRowForEachSiteAndAllWhenAsked)
     EXPECT_NE(verdict_text(report, Emphasis::terminal, RowsShown::all).find("\x1b[2m"), std::string::npos);
 }
 
+// The 60 mm of 25 mm that a sleeve and a shoulder leave are too short to be read by finite elements; the 30 mm beyond
+// are not, and must not stand for them.
+TEST(PlainBarRow, IsThatOfTheThinnestSectionEvenWhereItIsShort)
+{
+    const std::string bar = "material = \"C45 +QT\"\n",
+                      half =
+                          "[[{0}.section]]\nlength = \"60 mm\"\ndiameter = \"25 mm\"\n"
+                          "[[{0}.section]]\nlength = \"80 mm\"\ndiameter = \"30 mm\"\nfillet = \"3 mm\"\n";
+    const std::string text =
+        "title = \"short\"\n[left]\n" + bar + fmt::format(fmt::runtime(half), "left") + "[right]\n" + bar +
+        fmt::format(fmt::runtime(half), "right") +
+        "[joint]\npenetration = \"full\"\n[sleeve]\nmaterial = \"E355 tube +N\"\nlength = \"70 mm\"\nwall = \"5 mm\"\n"
+        "clearance = \"0.04 mm\"\n[sleeve.weld]\nleg = \"5 mm\"\n[load]\npeak_torque = \"600 N*m\"\n";
+    const Report report = check_splice(read_case(text, "short").value(), {coarse_pct});
+    const double nominal = std::sqrt(3.0) * 16 * 6e5 / (pi * std::pow(25, 3));
+    EXPECT_NEAR(row(report, "strength/bar.left").demand, nominal, 1e-9 * nominal);
+    // What was read is held against the section where it was read; the shoulder disturbs 80 mm by under 1 %.
+    for (const HandbookRow& value : report.handbook)
+        EXPECT_LT(value.what.starts_with("bar.") ? std::abs(value.difference_pct) : 0, 1) << value.what;
+}
+
 }  // namespace
 }  // namespace splicewright
