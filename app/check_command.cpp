@@ -9,8 +9,8 @@
 #include "app/check_splice.h"
 #include "app/commands.h"
 #include "app/exit_status.h"
+#include "app/refusal.h"
 #include "app/write_report.h"
-#include "cases/problem.h"
 #include "cases/read_case.h"
 #include "post/making_text.h"
 #include "post/result_json.h"
@@ -41,14 +41,7 @@ Emphasis emphasis_on_stdout()
 int check(const CheckOptions& options)
 {
     const Result<Case> asked = read_case_file(options.case_file);
-    if (!asked.has_value())
-    {
-        for (const Problem& problem : asked.problems()) fmt::print(stderr, "{}\n", to_string(problem));
-        const std::size_t n = asked.problems().size();
-        fmt::print(stderr, "{} problem{} in {}; nothing was computed.\n", n, n == 1 ? "" : "s",
-                   options.case_file.string());
-        return exit_bad_input;
-    }
+    if (!asked.has_value()) return refused(asked.problems(), options.case_file.string());
     const std::filesystem::path folder =
         options.out.empty() ? std::filesystem::path(options.case_file.stem().string() + "-result") : options.out;
     fmt::print(stderr, "Meshing and solving {} ...\n", options.case_file.string());

@@ -11,7 +11,6 @@
 
 #include "app/result_folder.h"
 #include "cases/key_kinds.h"
-#include "post/compare_text.h"
 
 namespace splicewright
 {
@@ -96,13 +95,10 @@ std::vector<KeyLine> lines_through(std::uint64_t index, const Study& study, cons
             std::vector<std::size_t> choice = here;
             choice[key] = value;
             const std::string words = plain_value(variation.values[value]);
-            const Result<Measurement> read = measurement(words, kind->dimension);
-            EXPECTS(read.has_value());
-            line.points.push_back(
-                {read.value().value, words, outcome_in(store, study, index_of(study.variations, choice), computed)});
+            line.points.push_back({value_of(words, kind->dimension), words,
+                                   outcome_in(store, study, index_of(study.variations, choice), computed)});
         }
-        std::sort(line.points.begin(), line.points.end(),
-                  [](const KeyLine::Point& a, const KeyLine::Point& b) { return a.value < b.value; });
+        sort_by_value(line.points);
         lines.push_back(std::move(line));
     }
     return lines;
@@ -156,6 +152,19 @@ Computed compute(const Study& study, const Shard& shard, const PoolPlan& pool, O
         [&](std::uint64_t index) { return outcome_line(judged_option(study, index)); },
         [&](const TaskEnd& task) { queue.end(task); });
     return computed;
+}
+
+double value_of(const std::string& words, Dimension dimension)
+{
+    const Result<Measurement> read = measurement(words, dimension);
+    EXPECTS(read.has_value());
+    return read.value().value;
+}
+
+void sort_by_value(std::vector<KeyLine::Point>& points)
+{
+    std::sort(points.begin(), points.end(),
+              [](const KeyLine::Point& a, const KeyLine::Point& b) { return a.value < b.value; });
 }
 
 OptionOutcome outcome_in(OptionStore& store, const Study& study, std::uint64_t index, const Computed& computed)

@@ -10,6 +10,8 @@
 #include "app/option_store.h"
 #include "app/study.h"
 #include "app/worker_pool.h"
+#include "cases/units.h"
+#include "post/compare_text.h"
 
 namespace splicewright
 {
@@ -37,6 +39,10 @@ struct CompareWatch
 // An option whose process dies is tried a second time.
 Computed compute(const Study& study, const Shard& shard, const PoolPlan& pool, OptionStore& store,
                  const CompareWatch& watch = {});
+
+// A value as it is written, in house units; expects one that was read before.
+double value_of(const std::string& words, Dimension dimension);
+void sort_by_value(std::vector<KeyLine::Point>& points);
 
 // The outcome of an option from the store, or why there is none.
 OptionOutcome outcome_in(OptionStore& store, const Study& study, std::uint64_t index, const Computed& computed);

@@ -11,6 +11,7 @@
 #include "app/exit_status.h"
 #include "app/find_value.h"
 #include "app/progress.h"
+#include "app/refusal.h"
 #include "app/tolerances.h"
 
 namespace splicewright
@@ -30,13 +31,6 @@ struct CompareOptions
     FindPlan find;  // no key: no search
     bool tolerances = false;
 };
-
-int refuse(const std::vector<Problem>& problems)
-{
-    for (const Problem& problem : problems) fmt::print(stderr, "{}\n", to_string(problem));
-    fmt::print(stderr, "{} problem{}; nothing was computed.\n", problems.size(), problems.size() == 1 ? "" : "s");
-    return exit_bad_input;
-}
 
 // "2/5"; the whole study without words.
 std::optional<Shard> shard_from(const std::string& words)
@@ -104,11 +98,11 @@ int tell_tolerances(const CompareOptions& options, const PoolPlan& pool)
 {
     const fs::path file = options.store.empty() ? beside_here(options, "-options.sqlite") : options.store;
     const auto opened = OptionStore::opened(file);
-    if (!opened.has_value()) return refuse(opened.problems());
+    if (!opened.has_value()) return refused(opened.problems());
     fmt::print(stderr, "Meshing and solving {} at the ends of its tolerances ...\n", options.case_file.string());
     const Result<ToleranceAnswer> answer =
         tolerance_answer(options.case_file, {options.accuracy_pct}, pool, *opened.value());
-    if (!answer.has_value()) return refuse(answer.problems());
+    if (!answer.has_value()) return refused(answer.problems());
     fmt::print("{}", tolerance_text(answer.value()));
     const OptionOutcome& corner = answer.value().corner.outcome;
     const bool passes = corner.end == OptionEnd::judged && corner.passes && answer.value().nominal.passes;
@@ -122,16 +116,16 @@ int compare(const CompareOptions& options)
     if (options.tolerances) return tell_tolerances(options, pool);
     const std::optional<Shard> shard = shard_from(options.shard);
     if (!shard)
-        return refuse({{"", 0, 0, "--shard", fmt::format("\"{}\"", options.shard),
-                        "must be the number of the part and how many there are", "--shard 1/4"}});
+        return refused({{"", 0, 0, "--shard", fmt::format("\"{}\"", options.shard),
+                         "must be the number of the part and how many there are", "--shard 1/4"}});
     const Result<Study> read = study_of(options.case_file, options.vary, {options.accuracy_pct});
-    if (!read.has_value()) return refuse(read.problems());
+    if (!read.has_value()) return refused(read.problems());
     const Study& study = read.value();
     if (!options.find.key.empty())
-        if (const auto problems = find_problems(study, options.find); !problems.empty()) return refuse(problems);
+        if (const auto problems = find_problems(study, options.find); !problems.empty()) return refused(problems);
     const fs::path file = options.store.empty() ? beside_here(options, "-options.sqlite") : options.store;
     const auto opened = OptionStore::opened(file);
-    if (!opened.has_value()) return refuse(opened.problems());
+    if (!opened.has_value()) return refused(opened.problems());
     OptionStore& store = *opened.value();
 
     const std::uint64_t own = (study.size() - shard->number + shard->of) / shard->of;
@@ -170,13 +164,13 @@ int merge_all(const MergeOptions& options)
             problems.push_back({"", 0, 0, "store", fmt::format("\"{}\"", file.string()),
                                 "is the store to be written as well", "name another one: --store FILE"});
     }
-    if (!problems.empty()) return refuse(problems);
+    if (!problems.empty()) return refused(problems);
     const auto into = OptionStore::opened(options.into);
-    if (!into.has_value()) return refuse(into.problems());
+    if (!into.has_value()) return refused(into.problems());
     for (const fs::path& file : options.stores)
     {
         const auto from = OptionStore::opened(file);
-        if (!from.has_value()) return refuse(from.problems());
+        if (!from.has_value()) return refused(from.problems());
         const Merged merged = merge(*from.value(), *into.value());
         fmt::print("{}: {} taken, {} known before", file.string(), merged.taken, merged.known);
         if (merged.damaged > 0) fmt::print(", {} damaged and left out", merged.damaged);

@@ -4,16 +4,14 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <chrono>
 #include <cmath>
 #include <ctime>
-#include <deque>
+#include <map>
 #include <nlohmann/json.hpp>
 #include <numbers>
-#include <thread>
 
-#include "app/child.h"
 #include "app/scenarios.h"
+#include "app/worker_pool.h"
 #include "cases/problem.h"
 #include "cases/random_case.h"
 #include "cases/read_case.h"
@@ -26,8 +24,7 @@ namespace
 using Json = nlohmann::json;
 
 constexpr double pi = std::numbers::pi;
-constexpr std::size_t most_waiting = 32;  // children that are done and whose turn has not come
-constexpr double finer = 20;              // of the reference's accuracy over the tested one
+constexpr double finer = 20;  // of the reference's accuracy over the tested one
 
 // Fine enough that few numbers are left out; coarser where round-off is too large on that mesh.
 MeridianAnswer reference(const Case& asked, const std::vector<double>& accuracies_pct)
@@ -119,16 +116,13 @@ Json as_json(const BarredCase& result)
     return {{"failure", result.failure}, {"seconds", result.seconds}, {"answers", answers}};
 }
 
-BarredCase from_json(const std::string& name, const std::string& text)
+BarredCase from_json(const std::string& name, const TaskEnd& end)
 {
     BarredCase result;
     result.name = name;
-    const Json json = Json::parse(text, nullptr, false);
-    if (!json.is_object())
-    {
-        result.failure = "no answer within the time allowed";
-        return result;
-    }
+    result.failure = end.why_not;
+    if (!result.failure.empty()) return result;
+    const Json json = Json::parse(end.line);
     result.failure = json.at("failure").get<std::string>();
     result.seconds = json.at("seconds").get<double>();
     for (const Json& answer : json.at("answers"))
@@ -164,11 +158,12 @@ void add_case(const BarredCase& from, std::vector<BarTrial> BarStudy::*trials, s
 }
 
 // Those that the plan tests on its case number `i`.
-std::vector<double> accuracies_of(const BarPlan& plan, int i)
+std::vector<double> accuracies_of(const BarPlan& plan, std::uint64_t i)
 {
     std::vector<double> accuracies;
     for (std::size_t a = 0; a < plan.accuracies_pct.size(); ++a)
-        if (i < plan.n_cases[plan.n_cases.size() == 1 ? 0 : a]) accuracies.push_back(plan.accuracies_pct[a]);
+        if (i < static_cast<std::uint64_t>(plan.n_cases[plan.n_cases.size() == 1 ? 0 : a]))
+            accuracies.push_back(plan.accuracies_pct[a]);
     return accuracies;
 }
 
@@ -219,32 +214,26 @@ std::vector<BarStudy> bar_studies(const BarPlan& plan, const std::function<void(
     for (const double accuracy_pct : plan.accuracies_pct) studies.emplace_back().accuracy_pct = accuracy_pct;
     for (const BarredCase& exact : exact_cases(plan.accuracies_pct)) add_case(exact, &BarStudy::exact_trials, studies);
     EXPECTS(plan.n_cases.size() == 1 || plan.n_cases.size() == plan.accuracies_pct.size());
-    const int n_cases = *std::max_element(plan.n_cases.begin(), plan.n_cases.end());
-    std::deque<std::pair<std::string, Child>> running;
-    for (int started = 0; started < n_cases || !running.empty();)
+    const auto n_cases = static_cast<std::uint64_t>(*std::max_element(plan.n_cases.begin(), plan.n_cases.end()));
+    const auto name_of_case = [&](std::uint64_t i) { return fmt::format("case {}", plan.first_seed + i); };
+    std::uint64_t started = 0, told = 0;
+    const auto next = [&] { return started < n_cases ? std::optional(started++) : std::nullopt; };
+    const auto work = [&](std::uint64_t i) {
+        return as_json(barred_case(name_of_case(i), random_case_text(plan.first_seed + i), accuracies_of(plan, i)))
+            .dump();
+    };
+    std::map<std::uint64_t, BarredCase> waiting;  // done before their turn
+    const auto tell = [&](const TaskEnd& end)
     {
-        const auto busy =
-            std::count_if(running.begin(), running.end(), [](const auto& each) { return !has_finished(each.second); });
-        if (started < n_cases && busy < plan.n_processes && running.size() < most_waiting)
+        waiting[end.index] = from_json(name_of_case(end.index), end);
+        for (auto first = waiting.find(told); first != waiting.end(); first = waiting.find(++told))
         {
-            const std::vector<double> accuracies = accuracies_of(plan, started);
-            const std::uint64_t seed = plan.first_seed + static_cast<std::uint64_t>(started++);
-            const std::string name = fmt::format("case {}", seed);
-            const auto work = [&] { return as_json(barred_case(name, random_case_text(seed), accuracies)).dump(); };
-            running.emplace_back(name, child_for(work, plan.seconds_allowed));
-            continue;
+            watch(first->second);
+            add_case(first->second, &BarStudy::trials, studies);
+            waiting.erase(first);
         }
-        if (started < n_cases && running.size() < most_waiting && !has_finished(running.front().second))
-        {
-            std::this_thread::sleep_for(std::chrono::milliseconds(20));
-            continue;
-        }
-        const auto [name, child] = running.front();
-        running.pop_front();
-        const BarredCase done = from_json(name, last_words(child));
-        watch(done);
-        add_case(done, &BarStudy::trials, studies);
-    }
+    };
+    done_by_workers({plan.n_processes, plan.seconds_allowed, 1}, next, work, tell);
     return studies;
 }
 

@@ -17,7 +17,7 @@ struct BarPlan
     std::vector<double> accuracies_pct{5, 1, 0.2};
     std::vector<int> n_cases{200};  // one number for all accuracies, or one for each
     int n_processes = 1;
-    double seconds_allowed = 600;  // of computing for each case with its reference
+    double seconds_allowed = 600;  // for each case with its reference, by the clock
 };
 
 // One case solved to every accuracy of the plan and once on a mesh that is fine everywhere.

@@ -8,9 +8,9 @@
 
 #include "app/commands.h"
 #include "app/exit_status.h"
+#include "app/refusal.h"
 #include "app/scenarios.h"
 #include "cases/nearest.h"
-#include "cases/problem.h"
 #include "cases/read_case.h"
 #include "post/explain_text.h"
 
@@ -79,11 +79,7 @@ int explained(const Case& asked, const Judgement& judged, const ExplainOptions& 
 int explain(const ExplainOptions& options)
 {
     const Result<Case> asked = read_case_file(options.case_file);
-    if (!asked.has_value())
-    {
-        for (const Problem& problem : asked.problems()) fmt::print(stderr, "{}\n", to_string(problem));
-        return exit_bad_input;
-    }
+    if (!asked.has_value()) return refused(asked.problems(), options.case_file.string());
     const std::optional<AskedScenario> scenario = asked_scenario(asked.value(), options);
     if (!scenario) return exit_bad_input;
     fmt::print(stderr, "Meshing and solving {} ...\n", options.case_file.string());

@@ -25,13 +25,6 @@ const Variation* variation_of(const Study& study, const std::string& key)
     return found == study.variations.end() ? nullptr : &*found;
 }
 
-double value_of(const std::string& words, Dimension dimension)
-{
-    const Result<Measurement> read = measurement(words, dimension);
-    EXPECTS(read.has_value());
-    return read.value().value;
-}
-
 std::vector<KeyLine::Point> samples_of(const Study& study, const FindPlan& plan, OptionStore& store,
                                        const Computed& computed)
 {
@@ -42,8 +35,7 @@ std::vector<KeyLine::Point> samples_of(const Study& study, const FindPlan& plan,
         const std::string words = plain_value(variation_of(study, plan.key)->values[index]);
         samples.push_back({value_of(words, dimension), words, outcome_in(store, study, index, computed)});
     }
-    std::sort(samples.begin(), samples.end(),
-              [](const KeyLine::Point& a, const KeyLine::Point& b) { return a.value < b.value; });
+    sort_by_value(samples);
     return samples;
 }
 

@@ -53,11 +53,6 @@ bool toes_are_reference(const Case& asked)
     return !asked.sleeve || asked.sleeve->weld.toe_radius == reference_notch_radius;
 }
 
-bool all_welds_hold(const Scenario& scenario)
-{
-    return scenario.butt_fused && scenario.sleeve_weld_fused[0] && scenario.sleeve_weld_fused[1];
-}
-
 bool cycles(const Load& load) { return !load.blocks.empty() || load.running_bending.value() > 0; }
 
 // The scenario with all notches of one radius.
@@ -108,10 +103,17 @@ std::vector<WhatIf> what_ifs(const Case& asked)
 
 std::vector<std::string> what_if_notes(const Case& asked)
 {
-    if (!asked.sleeve) return {};
-    return {
-        "Toes as sharp as allowed: counted already, every fatigue method takes the toe as the torch leaves it; a "
-        "stated toe_radius only shapes the stress that is shown."};
+    std::vector<std::string> notes;
+    if (asked.joint && !half_penetration(asked))
+        notes.push_back(fmt::format(
+            "Half penetration: not solved, half of the depth asked is less than the {:g} mm that the notch at the "
+            "land's edge needs.",
+            least_penetration.value()));
+    if (asked.sleeve)
+        notes.emplace_back(
+            "Toes as sharp as allowed: counted already, every fatigue method takes the toe as the torch leaves it; a "
+            "stated toe_radius only shapes the stress that is shown.");
+    return notes;
 }
 
 Accuracy for_information(const Accuracy& accuracy) { return {3 * accuracy.target_pct, accuracy.most_nodes}; }
@@ -127,7 +129,7 @@ Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& ac
     if (scenario.name == sound_splice().name && has_thin_wall(asked))
         small = with_notches(settled.asked, scenario, small_notch_radius, for_information(accuracy));
     result.checks = checks_of(asked, {result.answer, notched ? *notched : result.answer, small ? &*small : nullptr});
-    if (all_welds_hold(scenario) && asked.joint && cycles(asked.load))
+    if (scenario.all_welds_hold() && asked.joint && cycles(asked.load))
     {
         const CrackChecks cracks =
             crack_checks(asked, result.answer, stress_intensities(settled.asked, scenario, for_information(accuracy)));

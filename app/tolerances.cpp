@@ -62,11 +62,8 @@ void judge_corners(const Moved& moved, const std::vector<Variation>& ends, Toler
         if (option.outcome.end != OptionEnd::judged)
         {
             answer.some_failed |= option.outcome.end == OptionEnd::failed;
-            std::string values;
-            for (std::size_t key = 0; key < ends.size(); ++key)
-                values += fmt::format("{}{} = {}", key == 0 ? "" : ", ", ends[key].key, option.values[key]);
-            answer.not_judged.push_back(
-                fmt::format("Corner {} ({}): {}", values, name_of(option.outcome.end), option.outcome.reason));
+            answer.not_judged.push_back(fmt::format("Corner {} ({}): {}", key_values_text(answer.keys, option.values),
+                                                    name_of(option.outcome.end), option.outcome.reason));
         }
         else if (answer.corner.outcome.end != OptionEnd::judged ||
                  option.outcome.utilisation > answer.corner.outcome.utilisation)

@@ -132,7 +132,7 @@ void check_end_of_weld(RuleReport& report, const Case& asked, Side side)
                                "{} more, and that section is plain up to {}",
                                name_of(side), mm(weld_end), mm(clear_length), mm(room)),
                    fmt::format("shorten the sleeve by {}, or lengthen {}.section[1]",
-                               mm(rounded_up(weld_end + clear_length - room)), name_of(side)));
+                               mm(rounded_up(2 * (weld_end + clear_length - room))), name_of(side)));
 }
 
 // The largest leg in hundredths of a millimetre that the height of the sleeve's end allows.

@@ -147,11 +147,7 @@ std::vector<LibraryMaterial> library_read()
 
 }  // namespace
 
-double toughness_of_charpy(double joule)
-{
-    constexpr double sqrt_mm_per_sqrt_m = 31.6227766;  // 1 MPa sqrt(m) in MPa sqrt(mm)
-    return (12 * std::sqrt(joule) - 20 + 20) * sqrt_mm_per_sqrt_m;
-}
+double toughness_of_charpy(double joule) { return 12 * std::sqrt(joule) * sqrt_mm_per_sqrt_m; }
 
 const std::vector<LibraryMaterial>& material_library()
 {

@@ -28,6 +28,8 @@ struct LibraryMaterial
 // Read once from materials.toml, which is built into the program.
 const std::vector<LibraryMaterial>& material_library();
 
+constexpr double sqrt_mm_per_sqrt_m = 31.6227766;  // 1 MPa sqrt(m) in MPa sqrt(mm)
+
 // (12 sqrt(Cv) - 20)(25/B)^0.25 + 20 in MPa sqrt(m) at B = 25 mm, given in MPa sqrt(mm); Cv in J.
 // Source: [BS7910] annex J, from memory.
 double toughness_of_charpy(double joule);

@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "cases/read_parts.h"
 #include "cases/torque_history.h"
@@ -140,6 +141,17 @@ Millimetre tyre_radius_at(const CaseTable& table, const Load& load)
     return Millimetre(default_tyre_radius);
 }
 
+// What the default means on the road, to two digits.
+std::string default_distance(Millimetre tyre_radius)
+{
+    const double metres = tyre_radius.value() / 1000;
+    const double kilometres = default_revolutions * 2 * std::numbers::pi * metres / 1000;
+    if (!(kilometres > 0)) return "judgement";
+    const double step = std::pow(10, std::floor(std::log10(kilometres)) - 1);
+    return fmt::format("about {:.0f} thousand km on a tyre of {:.2f} m radius (judgement)",
+                       std::round(kilometres / step) * step / 1000, metres);
+}
+
 }  // namespace
 
 Load load_at(const CaseTable& table)
@@ -162,11 +174,10 @@ Load load_at(const CaseTable& table)
     const auto speed = table.quantity("speed", Dimension::speed);
     if (!speed) table.note_default("speed", "not given", "no whirl and no balance can be judged");
     load.speed = RadianPerSecond(speed.value_or(0.0));
-    const auto revolutions = table.plain_number("revolutions", "1e8");
-    if (!revolutions)
-        table.note_default("revolutions", "1e8", "about 190 000 km on a tyre of 0.30 m radius (judgement)");
-    load.revolutions = revolutions.value_or(default_revolutions);
     load.tyre_radius = tyre_radius_at(table, load);
+    const auto revolutions = table.plain_number("revolutions", "1e8");
+    if (!revolutions) table.note_default("revolutions", "1e8", default_distance(load.tyre_radius));
+    load.revolutions = revolutions.value_or(default_revolutions);
 
     table.report_unknown_keys();
     return load;

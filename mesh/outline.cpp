@@ -352,6 +352,13 @@ Outline plain_shaft(const Bar& bar, Side side)
 
 }  // namespace
 
+const Material& material_of_region(const Case& asked, const std::string& region)
+{
+    const Side side = region.ends_with("left") ? Side::left : Side::right;
+    if (region.starts_with("bar")) return asked.bar[index(side)]->material;
+    return region.starts_with("sleeve") ? asked.sleeve->material : asked.sleeve->weld.filler;
+}
+
 Outline outline(const Case& asked, const Scenario& scenario)
 {
     if (!asked.joint)

@@ -75,13 +75,17 @@ enum class RootShape
 // What is taken as sound, and how sharp the notches are.
 struct Scenario
 {
-    std::string name = "sound";  // of what is checked, see app/scenarios.h
+    std::string name = "sound";  // as it is shown
     bool butt_fused = true;
     bool sleeve_weld_fused[2] = {true, true};  // [left, right]
     std::optional<Millimetre> toe_radius;      // absent: as the case states
     RootShape root_shape = RootShape::keyhole;
     std::optional<Millimetre> root_radius = {};  // of the circles at root and land; absent: the reference radius
+    [[nodiscard]] bool all_welds_hold() const { return butt_fused && sleeve_weld_fused[0] && sleeve_weld_fused[1]; }
 };
+
+// What a region is made of: "bar.S", "sleeve.S", else weld metal.
+const Material& material_of_region(const Case& asked, const std::string& region);
 
 // Pure function of the case; no valid case fails. See the drawing above.
 // Notches: fillets of the toe radius at the toes; circles of the reference radius centred on the root

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "post/compare_ranking.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <tuple>
 #include <utility>
@@ -9,6 +11,15 @@
 
 namespace splicewright
 {
+
+std::string key_values_text(const std::vector<std::string>& keys, const std::vector<std::string>& values)
+{
+    EXPECTS(keys.size() == values.size());
+    std::string text;
+    for (std::size_t at = 0; at < keys.size(); ++at)
+        text += fmt::format("{}{} = {}", at == 0 ? "" : ", ", keys[at], values[at]);
+    return text;
+}
 
 bool passes_with(const OptionOutcome& outcome, double reserve)
 {

@@ -18,6 +18,9 @@ struct StudyOption
     OptionOutcome outcome;
 };
 
+// "sleeve.length = 60 mm, sleeve.wall = 5 mm"; as many keys as values.
+std::string key_values_text(const std::vector<std::string>& keys, const std::vector<std::string>& values);
+
 // With the factor asked on all stresses.
 bool passes_with(const OptionOutcome& outcome, double reserve);
 

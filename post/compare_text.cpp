@@ -4,6 +4,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "post/number_words.h"
 #include "post/wrapped_text.h"
@@ -15,21 +16,7 @@ namespace
 
 using Row = std::vector<std::string>;
 
-std::string percent(double share) { return fmt::format("{:.3g} %", 100 * share); }
-
-std::string life_words(const OptionOutcome& outcome)
-{
-    if (!outcome.fatigue) return "no cycles";
-    if (!outcome.life || *outcome.life > 1e4) return "> 10000 x";
-    return fmt::format(
-        "{} x", *outcome.life >= 100 ? fmt::format("{:.0f}", *outcome.life) : fmt::format("{:.2g}", *outcome.life));
-}
-
-std::string error_words(double error_pct)
-{
-    if (error_pct == 0) return "none";
-    return error_pct < 0.05 ? "±<0.1 %" : fmt::format("±{:.1f} %", error_pct);
-}
+constexpr int digits = 3;  // of a utilisation
 
 Row head_row(const StudyOrigin& origin)
 {
@@ -44,8 +31,9 @@ Row option_row(const StudyOption& option, double reserve)
     const OptionOutcome& o = option.outcome;
     Row row{fmt::format("{}", option.index + 1)};
     row.insert(row.end(), option.values.begin(), option.values.end());
-    row.insert(row.end(), {percent(o.utilisation), passes_with(o, reserve) ? "" : "!", error_words(o.error_pct),
-                           fmt::format("{} {}", o.check.substr(0, o.check.find('/')), o.site), life_words(o),
+    row.insert(row.end(), {percent(o.utilisation, digits), passes_with(o, reserve) ? "" : "!", error_words(o.error_pct),
+                           fmt::format("{} {}", o.check.substr(0, o.check.find('/')), o.site),
+                           o.fatigue ? life_words(o.life.value_or(INFINITY)) : "no cycles",
                            fmt::format("{:.4g} kg", o.mass_kg), fmt::format("{:.3g}°", o.twist_deg)});
     return row;
 }
@@ -76,10 +64,9 @@ std::string aligned(const std::vector<Row>& rows)
 
 std::string values_text(const StudyOrigin& origin, const StudyOption& option)
 {
-    std::string text;
-    for (std::size_t key = 0; key < option.values.size(); ++key)
-        text += fmt::format("{}{} = {}", key == 0 ? "" : ", ", origin.variations[key].key, option.values[key]);
-    return text;
+    std::vector<std::string> keys;
+    for (const Variation& variation : origin.variations) keys.push_back(variation.key);
+    return key_values_text(keys, option.values);
 }
 
 std::string counts_text(const StudyOrigin& origin, const StudyCounts& counts)
@@ -118,7 +105,8 @@ std::string recommendation_text(const StudyOrigin& origin, const Ranking& rankin
     if (ranking.best().empty()) return "No option could be judged.\n";
     const StudyOption& first = ranking.best().front();
     const OptionOutcome& o = first.outcome;
-    const std::string governs = fmt::format("{} governs with {} of what is allowed", o.check, percent(o.utilisation));
+    const std::string governs =
+        fmt::format("{} governs with {} of what is allowed", o.check, percent(o.utilisation, digits));
     const std::string reserve = origin.reserve == 1 ? "" : fmt::format(" with a reserve of {:g}", origin.reserve);
     if (passes_with(o, origin.reserve))
         return wrapped(fmt::format("Recommended: option {}, {}: the lightest that passes{}, {:.4g} kg; {}.",
@@ -145,16 +133,17 @@ std::string key_line_text(const KeyLine& line)
     const auto good = [&](const auto* point) { return used(point) <= least * (1 + no_more_help); };
     const auto first = std::find_if(judged.begin(), judged.end(), good);
     const auto last = std::find_if(judged.rbegin(), judged.rend(), good);
-    const std::string at_first = fmt::format("{} used, {} governs", percent(used(*first)), (*first)->outcome.site);
+    const std::string at_first =
+        fmt::format("{} used, {} governs", percent(used(*first), digits), (*first)->outcome.site);
     std::string text = fmt::format("{}: ", line.key);
     if (*first == judged.back())
         text += fmt::format("more helps up to the largest value tried, {} ({}); at {} it is {}", (*first)->words,
-                            at_first, judged.front()->words, percent(used(judged.front())));
+                            at_first, judged.front()->words, percent(used(judged.front()), digits));
     else if (*last == judged.back())
         text += fmt::format("more than {} gains less than {:g} % ({})", (*first)->words, 100 * no_more_help, at_first);
     else
         text += fmt::format("{} is best ({}); more than {} makes it worse, {} at {}", (*first)->words, at_first,
-                            (*last)->words, percent(used(judged.back())), judged.back()->words);
+                            (*last)->words, percent(used(judged.back()), digits), judged.back()->words);
     return text;
 }
 

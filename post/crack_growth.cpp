@@ -20,7 +20,6 @@ using std::numbers::pi;
 
 constexpr int growth_steps = 240, curve_points = 40;
 constexpr double scale_precision = 1e-6;
-constexpr double sqrt_mm_per_sqrt_m = 31.6227766;  // 1 MPa sqrt(m) in MPa sqrt(mm)
 
 // Length at which the static use, which grows with the crack, reaches 1.
 double last_length(const CrackPlan& plan, double scale)

@@ -152,7 +152,7 @@ Page cutaway_page(const PictureContent& content)
     add_governing(sheet, content, scene.view, std::min(highest + 50, 812.0));
     add_line(sheet, {{50, strip_top}, {sheet_width - 50, strip_top}}, {1.5, hair, {}});
     add_colour_bar(sheet, content.range, {60, 30}, 520);
-    add_axial_scale(sheet, scene.view, {1110, 102});
+    add_axial_scale(sheet, scene.view, {840, 102});
     add_unfused_key(sheet, content, {1188, 54});
     if (has_round_notch(content)) add_notch_key(sheet, {1188, 24});
     return page;

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "post/damage.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 #include <limits>
@@ -134,6 +136,12 @@ Sourced<Interaction> eurocode_interaction(double normal_utilisation, double shea
     interaction.utilisation = high;
     return {interaction, "u_n^3 + u_s^5 <= 1: EN 1993-1-9:2005, sec. 8(3) [Eurocode3Fatigue2005]",
             Provenance::from_memory};
+}
+
+std::string damage_words(double damage)
+{
+    return std::isfinite(damage) ? fmt::format("damage {:.2g}", damage)
+                                 : "damage without bound: one load is beyond the strength";
 }
 
 }  // namespace splicewright

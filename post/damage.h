@@ -22,6 +22,9 @@ using Spectrum = std::vector<StressCycles>;
 // Source: [Miner1945].
 double miner_sum(const Spectrum& spectrum, const SnCurve& curve, Amplitude amplitude);
 
+// "damage 0.024"; in words where a single load is beyond the strength, which makes it infinite.
+std::string damage_words(double damage);
+
 // The factor on all ranges at which the Miner sum equals damage_limit > 0; infinite when no cycle demands anything.
 // Found by bisection in the logarithm, bracketed by the least and the greatest slope; relative error below 1e-12.
 double stress_scale_at_limit(const Spectrum& spectrum, const SnCurve& curve, Amplitude amplitude, double damage_limit);

@@ -47,7 +47,6 @@ std::string loads(const Case& asked, CheckKind kind)
     return text;
 }
 
-// The symbol of "tau = 16 T/(pi d^3)" and what it equals; a formula without one is all of it.
 std::string worked_lines(const WorkedStep& step)
 {
     const std::string pad(6, ' ');

@@ -25,13 +25,6 @@ namespace
 constexpr double stretched_share = 0.77;   // of the tensile strength at 1000 cycles beyond the chart, judgement
 constexpr double shaft_miner_limit = 1.0;  // Source: [Shigley2011] sec. 6-15
 
-// Infinite where a single load is beyond the strength.
-std::string damage_words(double damage)
-{
-    return std::isfinite(damage) ? fmt::format("damage {:.2g}", damage)
-                                 : "damage without bound: one load is beyond the strength";
-}
-
 // Source: [Hobbacher2016] tables 3.1 (no. 231) and 3.2, from memory.
 CheckRow ground_butt_row(const Case& asked, const SiteAnswer& site)
 {

@@ -5,26 +5,13 @@
 #include <numbers>
 #include <vector>
 
+#include "mesh/outline.h"
 #include "mesh/triangle.h"
 
 namespace splicewright
 {
 namespace
 {
-
-std::vector<double> density_by_region(const Case& asked, const std::vector<std::string>& regions)
-{
-    std::vector<double> densities;
-    for (const std::string& region : regions)
-    {
-        const Side side = region.ends_with("left") ? Side::left : Side::right;
-        const Material& material = region.starts_with("bar")      ? asked.bar[index(side)]->material
-                                   : region.starts_with("sleeve") ? asked.sleeve->material
-                                                                  : asked.sleeve->weld.filler;
-        densities.push_back(material.density);
-    }
-    return densities;
-}
 
 double swept_volume(const TriangleNodes& node)
 {
@@ -42,7 +29,8 @@ double swept_volume(const TriangleNodes& node)
 
 Tonne finished_mass(const Case& asked, const Mesh& mesh)
 {
-    const std::vector<double> density = density_by_region(asked, mesh.region);
+    std::vector<double> density;
+    for (const std::string& region : mesh.region) density.push_back(material_of_region(asked, region).density);
     double mass = 0;
     for (int triangle = 0; triangle < mesh.n_triangles(); ++triangle)
     {

@@ -29,8 +29,8 @@ struct HandbookRow
 // the sleeve weld as a line, the press fit, the twist. A disagreement is a row like any other.
 std::vector<HandbookRow> handbook_rows(const Case& asked, const MeridianAnswer& answer);
 
-// Twist from end to end per unit of torque, rad/(N*mm), of the shaft without sleeve and with both first sections of the
-// diameter, bore and steel of this side's. Source: [Shigley2011] eq. 3-35.
+// Twist from end to end per unit of torque, rad/(N*mm), of the shaft without sleeve, all of this side's steel, with
+// both first sections of its first diameter. Source: [Shigley2011] eq. 3-35.
 double twist_with_diameter_of(const Case& asked, Side side);
 
 }  // namespace splicewright

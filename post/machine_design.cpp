@@ -55,8 +55,6 @@ double reliability_factor(Reliability reliability)
     return 0;
 }
 
-double thousand_cycle_strength(const ShaftSnLine& line) { return line.thousand_cycle_share * line.tensile.value(); }
-
 void expect_sound(const EquivalentStress& stress)
 {
     EXPECTS(stress.alternating.value() >= 0 && stress.mean.value() >= 0);
@@ -186,16 +184,22 @@ Sourced<std::optional<double>> thousand_cycle_share(Megapascal tensile)
     return {share, "Shigley 9th ed. fig. 6-18 [Shigley2011]", Provenance::from_memory};
 }
 
+double thousand_cycle_strength(const ShaftSnLine& line) { return line.thousand_cycle_share * line.tensile.value(); }
+
+ShaftSnSlopes shaft_sn_slopes(const ShaftSnLine& line)
+{
+    return {3 / std::log10(thousand_cycle_strength(line) / line.endurance.value()),
+            3 / std::log10(1 / line.thousand_cycle_share)};
+}
+
 double shaft_cycles(const ShaftSnLine& line, Megapascal reversed_amplitude)
 {
     const double amplitude = reversed_amplitude.value(), thousand = thousand_cycle_strength(line);
     EXPECTS(amplitude >= 0 && line.endurance.value() > 0 && line.endurance.value() < thousand);
     EXPECTS(thousand < line.tensile.value());
     if (amplitude == 0) return infinity;
-    // Straight lines in log-log: (stress, cycles) (Sut, 1), (f Sut, 1e3), (Se, 1e6).
-    const double slope = amplitude > thousand ? 3 / std::log10(1 / line.thousand_cycle_share)
-                                              : 3 / std::log10(thousand / line.endurance.value());
-    return 1e3 * std::pow(thousand / amplitude, slope);
+    const ShaftSnSlopes slopes = shaft_sn_slopes(line);
+    return 1e3 * std::pow(thousand / amplitude, amplitude > thousand ? slopes.above : slopes.below);
 }
 
 double shaft_miner_sum(const std::vector<StressBlock>& blocks, const ShaftSnLine& line)

@@ -125,6 +125,15 @@ struct ShaftSnLine
     double thousand_cycle_share = 0.9;  // f
 };
 
+double thousand_cycle_strength(const ShaftSnLine& line);  // f Sut, MPa
+
+// Of the straight lines in log-log through (Sut, 1), (f Sut, 1e3) and (Se, 1e6): cycles go with the stress to minus b.
+struct ShaftSnSlopes
+{
+    double below = 0, above = 0;  // the strength at 1e3 cycles
+};
+ShaftSnSlopes shaft_sn_slopes(const ShaftSnLine& line);
+
 // Cycles to failure on the line, extended below Se; above f Sut on a line from there to Sut at 1 cycle.
 // Source: [Shigley2011] eq. 6-13 to 6-16; the part below 1e3 cycles from memory.
 double shaft_cycles(const ShaftSnLine& line, Megapascal reversed_amplitude);

@@ -14,6 +14,8 @@ namespace
 
 const std::string no_break_space = "\u00A0";
 
+constexpr double negligible = 0.001, endless = 1e4;  // times the life asked for: beyond them a number means nothing
+
 }  // namespace
 
 std::string counted(double count)
@@ -31,6 +33,21 @@ std::string rounded_down(double count)
     if (count < 10) return fmt::format("{:.0f}", std::floor(count));
     const double step = std::pow(10, std::floor(std::log10(count)) - 1);
     return counted(std::floor(count / step) * step);
+}
+
+std::string percent(double share, int digits) { return fmt::format("{:.{}g} %", 100 * share, digits); }
+
+std::string life_words(double life)
+{
+    if (!std::isfinite(life) || life > endless) return fmt::format("> {} x", counted(endless));
+    if (life > 0 && life < negligible) return fmt::format("< {:g} x", negligible);
+    return life >= 100 ? fmt::format("{} x", counted(life)) : fmt::format("{:.2g} x", life);
+}
+
+std::string error_words(double error_pct)
+{
+    if (error_pct == 0) return "none";
+    return error_pct < 0.05 ? "±<0.1 %" : fmt::format("±{:.1f} %", error_pct);
 }
 
 }  // namespace splicewright

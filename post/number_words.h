@@ -12,4 +12,13 @@ std::string counted(double count);
 // The same with two digits that count, rounded down, so that no life is overstated.
 std::string rounded_down(double count);
 
+// 0.937 as "93.7 %", with that many digits.
+std::string percent(double share, int digits);
+
+// A multiple of the life asked for: "1.4 x", "182 x"; "> 10 000 x" beyond what has a meaning, infinite included.
+std::string life_words(double life);
+
+// An error bar: "±0.3 %"; "none" for 0, a number without a mesh behind it.
+std::string error_words(double error_pct);
+
 }  // namespace splicewright

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <vector>
 
+#include "post/number_words.h"
 #include "post/wrapped_text.h"
 
 namespace splicewright
@@ -13,11 +14,11 @@ namespace splicewright
 namespace
 {
 
-std::string percent(double share) { return fmt::format("{:.4g} %", 100 * share); }
+constexpr int digits = 4;  // of a utilisation
 
 std::string place_text(const KeyLine::Point& point)
 {
-    return fmt::format("{} at {} ({})", percent(point.outcome.utilisation), point.words, point.outcome.site);
+    return fmt::format("{} at {} ({})", percent(point.outcome.utilisation, digits), point.words, point.outcome.site);
 }
 
 std::string stretch_text(const Search& search, const Search::Stretch& stretch)
@@ -28,7 +29,7 @@ std::string stretch_text(const Search& search, const Search::Stretch& stretch)
     if (!stretch.stopped.empty())
         return fmt::format("Between {} and {}: {}.", place_text(stretch.low), place_text(stretch.high),
                            stretch.stopped);
-    return fmt::format("{} = {} just meets {}: {}, {}.", search.key, inside.words, percent(search.target),
+    return fmt::format("{} = {} just meets {}: {}, {}.", search.key, inside.words, percent(search.target, digits),
                        place_text(inside), place_text(outside));
 }
 
@@ -42,8 +43,9 @@ std::string none_text(const Search& search)
                                                    [](const auto* a, const auto* b)
                                                    { return a->outcome.utilisation < b->outcome.utilisation; });
     return fmt::format("No value of {} among those tried just meets {}: all are {} it, from {} to {}.", search.key,
-                       percent(search.target), (*least)->outcome.utilisation > search.target ? "above" : "below",
-                       place_text(**least), place_text(**most));
+                       percent(search.target, digits),
+                       (*least)->outcome.utilisation > search.target ? "above" : "below", place_text(**least),
+                       place_text(**most));
 }
 
 }  // namespace
@@ -53,8 +55,8 @@ std::string search_text(const Search& search)
     if (search.stretches.empty()) return wrapped(none_text(search), 2) + "\n";
     std::string text;
     if (search.stretches.size() > 1)
-        text +=
-            fmt::format("{} values of {} just meet {}:\n", search.stretches.size(), search.key, percent(search.target));
+        text += fmt::format("{} values of {} just meet {}:\n", search.stretches.size(), search.key,
+                            percent(search.target, digits));
     for (const Search::Stretch& stretch : search.stretches) text += wrapped(stretch_text(search, stretch), 2) + "\n";
     return text +
            wrapped(fmt::format("Known to {}; between the {} samples the utilisation is taken to pass the target "

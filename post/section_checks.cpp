@@ -210,8 +210,7 @@ bool has_butt(const Case& asked, const MeridianAnswer& answer) { return asked.jo
 
 void add_joint(std::vector<CheckRow>& rows, const Case& asked, const MeridianAnswer& answer)
 {
-    const bool sound =
-        answer.scenario.butt_fused && answer.scenario.sleeve_weld_fused[0] && answer.scenario.sleeve_weld_fused[1];
+    const bool holds = answer.scenario.all_welds_hold();
     const SleeveShare& share = answer.share;
     if (has_butt(asked, answer))
     {
@@ -220,7 +219,7 @@ void add_joint(std::vector<CheckRow>& rows, const Case& asked, const MeridianAns
                          : PartOfLoad{};
         rows.push_back(plastic_row(asked, "butt-surface", butt_section(asked), butt_limit(asked), part, "plastic",
                                    asked.sleeve ? share_error_pct(share, part, peak_load(asked)) : 0));
-        if (sound && asked.sleeve)
+        if (holds && asked.sleeve)
             rows.push_back(plastic_row(asked, "butt-surface", butt_section(asked), butt_limit(asked), {}, "alone"));
     }
     if (!asked.sleeve) return;
@@ -228,13 +227,13 @@ void add_joint(std::vector<CheckRow>& rows, const Case& asked, const MeridianAns
     const Limit limit = yield_of(asked.sleeve->material);
     rows.push_back(plastic_row(asked, "sleeve-mid", sleeve_joint_section(asked), limit, part, "plastic",
                                share_error_pct(share, part, peak_load(asked))));
-    if (sound) rows.push_back(plastic_row(asked, "sleeve-mid", sleeve_joint_section(asked), limit, {}, "alone"));
+    if (holds) rows.push_back(plastic_row(asked, "sleeve-mid", sleeve_joint_section(asked), limit, {}, "alone"));
     for (const Side side : both_sides)
     {
         if (!answer.weld[index(side)]) continue;
         rows.push_back(throat_yield_row(asked, *answer.weld[index(side)], side));
         rows.push_back(throat_simplified_row(asked, *answer.weld[index(side)], side));
-        if (sound) rows.push_back(throat_alone_row(asked, side));
+        if (holds) rows.push_back(throat_alone_row(asked, side));
     }
 }
 

@@ -163,7 +163,7 @@ void add_strip(Sheet& sheet, const PictureContent& content, const View& view)
     add_line(sheet, {{50, strip_top}, {sheet_width - 50, strip_top}}, {1.5, hair, {}});
     add_colour_bar(sheet, content.range, {page_left, 30}, 520);
     const FieldPeak& top = content.peak;
-    const double x = 980;
+    const double x = 690;
     const bool is_drawn = top.place(0) >= content.splice.left && top.place(0) <= content.splice.right;
     const std::string outside = is_drawn ? "" : ", not in view";
     if (top.value > 0)

@@ -11,21 +11,6 @@
 
 namespace splicewright
 {
-namespace
-{
-
-constexpr double negligible = 0.001;
-constexpr double endless = 1e4;  // times the life asked for: beyond it a number means nothing
-
-std::string times(double life)
-{
-    if (!std::isfinite(life) || life > endless) return fmt::format("more than {} x", counted(endless));
-    if (life < negligible) return fmt::format("less than {:g} x", negligible);
-    return life >= 100 ? fmt::format("{} x", counted(life)) : fmt::format("{:.2g} x", life);
-}
-
-}  // namespace
-
 std::optional<Service::Life> least_life(const std::vector<CheckRow>& rows)
 {
     const CheckRow* shortest = nullptr;
@@ -73,8 +58,8 @@ std::optional<double> kilometres_asked(const Load& load)
 
 std::string life_text(const Load& load, const Service::Life& life)
 {
-    std::string text = times(life.least);
-    if (!std::isfinite(life.least) || life.least > endless) return text;
+    std::string text = life_words(life.least);
+    if (text.starts_with('>')) return text;
     const auto starts = starts_asked(load);
     const auto kilometres = kilometres_asked(load);
     if (starts) text += fmt::format(": {} {}", rounded_down(life.least * starts->count), starts->what);
@@ -86,7 +71,7 @@ std::string other_methods_text(const Service::Life& life)
 {
     constexpr double same = 1.05;
     if (!(life.longest > same * life.least)) return life.site;
-    return fmt::format("{}; its other methods up to {}", life.site, times(life.longest));
+    return fmt::format("{}; its other methods up to {}", life.site, life_words(life.longest));
 }
 
 }  // namespace splicewright

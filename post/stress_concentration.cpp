@@ -11,9 +11,9 @@
 
 // Legend of the fits below: h step height or groove depth, r radius, D large and d small (net) diameter;
 // K = C1 + C2 x + C3 x^2 + C4 x^3, x = 2 h/D; each C = c0 + c1 sqrt(h/r) + c2 h/r.
-// The coefficients were read in public transcriptions of the books, not in the books; those of Roark's shoulder in
-// torsion are from memory. Minus signs were lost in one
-// of them and put back; checks: other transcriptions, and C1 + C2 + C3 + C4 near 1 for all h/r (K = 1 at x = 1).
+// The coefficients were read in public copies of their formulas, not in the books; those of Roark's shoulder in
+// torsion are from memory. Minus signs were lost in one copy and put back; checks: other copies, and C1 + C2 + C3 + C4
+// near 1 for all h/r (K = 1 at x = 1).
 
 namespace splicewright
 {

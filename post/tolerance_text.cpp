@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "post/number_words.h"
 #include "post/wrapped_text.h"
 
 namespace splicewright
@@ -16,12 +17,12 @@ namespace
 constexpr double worth_watching = 0.01;  // of the utilisation as drawn, judgement
 constexpr double bar_for_all = 30;       // signs of the longest bar
 
-std::string percent(double share) { return fmt::format("{:.4g} %", 100 * share); }
+constexpr int digits = 4;  // of a utilisation
 
 std::string end_text(const std::string& words, const OptionOutcome& outcome)
 {
     if (outcome.end != OptionEnd::judged) return fmt::format("{}: {}", words, name_of(outcome.end));
-    return fmt::format("{} at {}", percent(outcome.utilisation), words);
+    return fmt::format("{} at {}", percent(outcome.utilisation, digits), words);
 }
 
 double span_of(const ToleranceEffect& effect, const OptionOutcome& nominal)
@@ -47,11 +48,8 @@ std::string corner_text(const ToleranceAnswer& answer)
 {
     const OptionOutcome& o = answer.corner.outcome;
     if (o.end != OptionEnd::judged) return "No corner could be judged.";
-    std::string values;
-    for (std::size_t key = 0; key < answer.keys.size(); ++key)
-        values += fmt::format("{}{} = {}", key == 0 ? "" : ", ", answer.keys[key], answer.corner.values[key]);
-    return fmt::format("Worst corner ({}) {}: {} used, {} governs.", o.passes ? "passes" : "DOES NOT PASS", values,
-                       percent(o.utilisation), o.check);
+    return fmt::format("Worst corner ({}) {}: {} used, {} governs.", o.passes ? "passes" : "DOES NOT PASS",
+                       key_values_text(answer.keys, answer.corner.values), percent(o.utilisation, digits), o.check);
 }
 
 }  // namespace
@@ -81,7 +79,7 @@ std::string tolerance_text(const ToleranceAnswer& answer)
     for (const ToleranceEffect* effect : ordered)
         largest = std::max(largest, std::abs(worst_change(*effect, nominal).value_or(0)));
     std::string text = fmt::format("As drawn {} is used, {} governs. Each tolerance alone, at both of its ends:\n\n",
-                                   percent(nominal.utilisation), nominal.check);
+                                   percent(nominal.utilisation, digits), nominal.check);
     for (const ToleranceEffect* effect : ordered) text += effect_text(*effect, nominal, largest);
     text += "\n" + wrapped(corner_text(answer), 2) + "\n";
     text += wrapped(answer.every_corner

@@ -125,25 +125,12 @@ std::string reliance_lines(const std::vector<CheckRow>& rows)
            "\n";
 }
 
-std::string error_words(double error_pct)
-{
-    if (error_pct == 0) return "none";
-    return error_pct < 0.05 ? "±<0.1 %" : fmt::format("±{:.1f} %", error_pct);
-}
-
-// How often the life asked for can be repeated.
-std::string life_words(const CheckRow& row)
-{
-    if (!row.life) return row.brief;
-    if (!std::isfinite(*row.life) || *row.life > 1e4) return "life > 10000 x";
-    return *row.life >= 100 ? fmt::format("life {:.0f} x", *row.life) : fmt::format("life {:.2g} x", *row.life);
-}
-
 std::string check_line(const CheckRow& row, char mark, Emphasis emphasis)
 {
     const std::string demand = row.kind == CheckKind::strength
                                    ? fmt::format("{:.0f} of {:.0f} MPa", row.demand, row.capacity)
-                                   : life_words(row);
+                               : row.life ? fmt::format("life {}", life_words(*row.life))
+                                          : row.brief;
     const std::string line = fmt::format("{:<9} {:<17} {:>5.0f} % {} {:<17} {:<8} {} {}", kind_name(row.kind), row.site,
                                          100 * row.utilisation, mark, demand, error_words(row.error_pct),
                                          reliance(row.provenance), row.check);
@@ -238,12 +225,10 @@ std::string over_bar_line(const Report& report)
     {
         if (!report.over_bar[index(side)]) continue;
         const OverBar& over = *report.over_bar[index(side)];
-        text += fmt::format("{} a bar of {:.4g} mm: {:.0f} % of strength", text.empty() ? "Over" : "; over",
-                            over.diameter.value(), 100 * over.strength);
+        text += fmt::format("{} the {} bar of {:.4g} mm: {:.0f} % of strength", text.empty() ? "Over" : "; over",
+                            name_of(side), over.diameter.value(), 100 * over.strength);
         if (over.fatigue) text += fmt::format(", {:.0f} % of fatigue stress", 100 * *over.fatigue);
-        if (over.life)
-            text +=
-                *over.life < 1e-4 ? ", less than 0.01 % of life" : fmt::format(", {:.2g} % of life", 100 * *over.life);
+        if (over.life) text += fmt::format(", life {}", life_words(*over.life));
         text += fmt::format(", {:.0f} % of twist", 100 * over.twist);
     }
     return text.empty() ? text : wrapped(text, 2) + "\n";

@@ -67,13 +67,6 @@ double steepest_slope(const WeldCurves& curves)
                             curves.normal.slope, curves.shear.slope});
 }
 
-// Infinite where a single load is beyond the strength.
-std::string damage_words(double damage)
-{
-    return std::isfinite(damage) ? fmt::format("damage {:.2g}", damage)
-                                 : "damage without bound: one load is beyond the strength";
-}
-
 CheckRow titled_row(const RowTitle& title)
 {
     CheckRow row;

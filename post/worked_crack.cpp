@@ -16,20 +16,37 @@ namespace
 const char* const intensity = "MPa·mm^0.5";
 constexpr double scale_step = 1e-5;  // wider than the precision of crack_scale
 
-WorkedStep penny_step(const char* what, const char* symbol, const char* factors, double length, double outer,
-                      double result)
+// A crack in the middle of a round bar under one load.
+struct PennyLoad
 {
-    const double x = length / outer;
+    const char *what, *symbol, *growth, *by, *last_term, *divisor;
+    double (*intensity)(double length, double outer);
+};
+constexpr PennyLoad by_torque{"tearing by a torque", "p_T", "g_T", "torque", "0.038", "2", penny_torsion};
+constexpr PennyLoad by_bending{"opening by bending", "p_M", "g_M", "bending", "0.483", "4", penny_bending};
+
+WorkedStep penny_step(const PennyLoad& load, double length, double outer)
+{
     const std::string numbers = fmt::format(
-        "{0}/(pi*{2}*({1}^4-{0}^4))*sqrt(pi*{0})*4/(3*pi)*sqrt(1-{3})*(1+{3}/2+3*{3}^2/8+5*{3}^3/16-93*{3}^4/"
-        "128+{4}*{3}^5)",
-        put(length), put(outer), symbol[2] == 'T' ? "0.5" : "0.25", put(x), factors);
+        "{0}/(pi/{4}*({1}^4-{0}^4))*sqrt(pi*{0})*4/(3*pi)*sqrt(1-{2})*(1+{2}/2+3*{2}^2/8+5*{2}^3/16-93*{2}^4/"
+        "128+{3}*{2}^5)",
+        put(length), put(outer), put(length / outer), load.last_term, load.divisor);
     return worked_step(
-        fmt::format("{} of a penny-shaped crack of radius a = {:.5g} mm in a bar of radius b, x = a/b", what, length),
+        fmt::format("{} of a penny-shaped crack of radius a = {:.5g} mm in a bar of radius b, x = a/b", load.what,
+                    length),
         fmt::format("{} = a/I sqrt(pi a) 4/(3 pi) sqrt(1 - x) (1 + x/2 + 3 x^2/8 + 5 x^3/16 - 93 x^4/128 "
                     "+ {} x^5), I = pi/{} (b^4 - a^4)",
-                    symbol, factors, symbol[2] == 'T' ? "2" : "4"),
-        numbers, result, "MPa·mm^0.5 per N·mm");
+                    load.symbol, load.last_term, load.divisor),
+        numbers, load.intensity(length, outer), "MPa·mm^0.5 per N·mm");
+}
+
+std::vector<WorkedStep> penny_steps(const PennyLoad& load, double first, double length, double outer)
+{
+    const double at_first = load.intensity(first, outer), here = load.intensity(length, outer);
+    return {penny_step(load, first, outer), penny_step(load, length, outer),
+            worked_step(fmt::format("growth of the intensity by {}", load.by),
+                        fmt::format("{0} = {1}/{1}(first)", load.growth, load.symbol),
+                        put_in("{}/{}", {here, at_first}), here / at_first, "")};
 }
 
 WorkedStep range_step(const WorkedCrack& crack, const CrackCycles& cycles, double length, double scale)
@@ -159,20 +176,12 @@ std::vector<WorkedStep> resultant_steps(const char* load, const ModeIntensities&
 
 std::vector<WorkedStep> penny_torsion_steps(double first, double length, double outer)
 {
-    const double at_first = penny_torsion(first, outer), here = penny_torsion(length, outer);
-    return {penny_step("tearing by a torque", "p_T", "0.038", first, outer, at_first),
-            penny_step("tearing by a torque", "p_T", "0.038", length, outer, here),
-            worked_step("growth of the intensity by torque", "g_T = p_T/p_T(first)", put_in("{}/{}", {here, at_first}),
-                        here / at_first, "")};
+    return penny_steps(by_torque, first, length, outer);
 }
 
 std::vector<WorkedStep> penny_bending_steps(double first, double length, double outer)
 {
-    const double at_first = penny_bending(first, outer), here = penny_bending(length, outer);
-    return {penny_step("opening by bending", "p_M", "0.483", first, outer, at_first),
-            penny_step("opening by bending", "p_M", "0.483", length, outer, here),
-            worked_step("growth of the intensity by bending", "g_M = p_M/p_M(first)", put_in("{}/{}", {here, at_first}),
-                        here / at_first, "")};
+    return penny_steps(by_bending, first, length, outer);
 }
 
 std::vector<WorkedStep> crack_steps(const WorkedCrack& crack, const ParisLaw& law, double toughness, double scale)

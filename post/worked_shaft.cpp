@@ -38,18 +38,6 @@ constexpr NotchSymbols torsion_symbols{"torsion",
                                        "sqrt(a) = 0.958 - 1.83e-3 S + 1.43e-6 S^2 - 4.11e-10 S^3",
                                        "0.958-1.83e-3*{}+1.43e-6*{}^2-4.11e-10*{}^3"};
 
-double thousand(const ShaftSnLine& line) { return line.thousand_cycle_share * line.tensile.value(); }
-
-struct SnSlopes
-{
-    double below = 0, above = 0;  // the stress of 1000 cycles
-};
-
-SnSlopes slopes(const ShaftSnLine& line)
-{
-    return {3 / std::log10(thousand(line) / line.endurance.value()), 3 / std::log10(1 / line.thousand_cycle_share)};
-}
-
 // Fully reversed amplitude of a block at a factor on its stresses, MPa.
 double reversed(const StressBlock& block, const ShaftSnLine& line, double scale)
 {
@@ -68,16 +56,16 @@ WrittenSum written_shaft_sum(const std::vector<StressBlock>& blocks, const Shaft
 {
     std::vector<double> terms;
     for (const StressBlock& block : blocks) terms.push_back(term(block, line, scale));
-    const SnSlopes slope = slopes(line);
+    const ShaftSnSlopes slope = shaft_sn_slopes(line);
     const auto write = [&](std::size_t at)
     {
         const EquivalentStress& stress = blocks[at].stress;
-        const bool above = reversed(blocks[at], line, scale) > thousand(line);
+        const bool above = reversed(blocks[at], line, scale) > thousand_cycle_strength(line);
         const double power = above ? slope.above : slope.below, left = 1 - scale * stress.mean / line.tensile;
         constexpr double well_conditioned = 100;  // times an error of 5e-7 in the last of seven digits
         return put_in("{}/(1000*({}/({}*{}/(1-{}*{}/{})))^{})",
-                      {blocks[at].count, thousand(line), scale, stress.alternating.value(), scale, stress.mean.value(),
-                       line.tensile.value(), power},
+                      {blocks[at].count, thousand_cycle_strength(line), scale, stress.alternating.value(), scale,
+                       stress.mean.value(), line.tensile.value(), power},
                       power / left < well_conditioned ? Digits::seven : Digits::eleven);
     };
     return written_sum(terms, write);
@@ -101,10 +89,11 @@ std::vector<WorkedStep> slope_steps(const ShaftSnLine& line, bool above)
     std::vector<WorkedStep> steps{worked_step(
         "slope of the S-N line from 1e3 to 1e6 cycles, extended below S_e", "b = 3/log10(f S/S_e)",
         put_in("3/log10({}*{}/{})", {line.thousand_cycle_share, line.tensile.value(), line.endurance.value()}),
-        slopes(line).below, "")};
+        shaft_sn_slopes(line).below, "")};
     if (above)
         steps.push_back(worked_step("slope of the line from S at one cycle to f S at 1e3", "b_1 = 3/log10(1/f)",
-                                    put_in("3/log10(1/{})", {line.thousand_cycle_share}), slopes(line).above, ""));
+                                    put_in("3/log10(1/{})", {line.thousand_cycle_share}), shaft_sn_slopes(line).above,
+                                    ""));
     return steps;
 }
 
@@ -128,9 +117,9 @@ std::vector<WorkedStep> finite_steps(const std::vector<StressBlock>& blocks, con
 {
     const double scale = fatigue.stress_scale;
     const WrittenSum sum = written_shaft_sum(blocks, line, scale);
-    const bool above =
-        std::any_of(blocks.begin(), blocks.end(),
-                    [&](const StressBlock& block) { return reversed(block, line, scale) > thousand(line); });
+    const bool above = std::any_of(blocks.begin(), blocks.end(),
+                                   [&](const StressBlock& block)
+                                   { return reversed(block, line, scale) > thousand_cycle_strength(line); });
     std::vector<WorkedStep> steps = slope_steps(line, above);
     steps.push_back(searched_step(
         fmt::format("factor s on all stresses at which the damage is the {:g} allowed, searched", fatigue.damage_limit),

@@ -117,10 +117,7 @@ std::vector<ElasticConstants> steel_by_region(const Case& asked, const std::vect
     std::vector<ElasticConstants> steel;
     for (const std::string& region : regions)
     {
-        const Side side = region.ends_with("left") ? Side::left : Side::right;
-        const Material& material = region.starts_with("bar")      ? asked.bar[index(side)]->material
-                                   : region.starts_with("sleeve") ? asked.sleeve->material
-                                                                  : asked.sleeve->weld.filler;
+        const Material& material = material_of_region(asked, region);
         steel.push_back({material.elastic_modulus.value(), material.poisson_ratio});
     }
     return steel;

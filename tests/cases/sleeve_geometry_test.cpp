@@ -63,11 +63,13 @@ TEST(SleeveShape, EndsOnTheBars)
 
 TEST(SleeveShape, WeldEndsBeforeTheShoulder)
 {
-    // The first section on the left is the larger one, 190 mm long: 184 + 6 + 0.62 + 1 > 190.
+    // The first section on the left is the larger one, 190 mm long: 184 + 6 + 0.6213 + 1 is 1.6213 too much, and each
+    // end moves by half of what the sleeve is shortened.
     std::string text = splice_with("length = \"84 mm\"", "length = \"250 mm\"\noffset = \"-59 mm\"");
     text = with(text, "at = \"120 mm\"", "at = \"140 mm\"");
     expect_only_problem(text, "sleeve.length", "weld end on the first section of the left bar",
-                        "shorten the sleeve by 1.63 mm");
+                        "shorten the sleeve by 3.25 mm");
+    EXPECT_TRUE(messages(with(text, "length = \"250 mm\"", "length = \"246.75 mm\"")).empty());
 }
 
 TEST(SleeveShape, WeldEndsBeforeTheFilletOfALargerSection)
@@ -82,7 +84,8 @@ TEST(SleeveShape, WeldEndsBeforeTheFilletOfALargerSection)
         bar);
     EXPECT_TRUE(messages(text).empty());
     text = with(text, "length = \"84 mm\"", "length = \"100 mm\"");
-    expect_only_problem(text, "sleeve.length", "that section is plain up to 57 mm", "shorten the sleeve by 0.63 mm");
+    expect_only_problem(text, "sleeve.length", "that section is plain up to 57 mm", "shorten the sleeve by 1.25 mm");
+    EXPECT_TRUE(messages(with(text, "length = \"100 mm\"", "length = \"98.75 mm\"")).empty());
 }
 
 TEST(Taper, IsThinnerAndLongEnoughAndShortOfTheJoint)

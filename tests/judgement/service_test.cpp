@@ -92,8 +92,8 @@ TEST(Service, TellsALifeInStartsAndKilometresRoundedDown)
     const std::string text = life_text(loaded().load, {"toe", 2.5, 40});
     EXPECT_NE(text.find("300 times \"reversing\""), std::string::npos) << text;  // 2.5 x 120
     EXPECT_NE(text.find("4\u00A0700 km"), std::string::npos) << text;            // 2.5 x 1884.96 = 4712
-    EXPECT_NE(life_text(loaded().load, {"toe", 1e-6, 1}).find("less than 0.001 x"), std::string::npos);
-    EXPECT_EQ(life_text(loaded().load, {"toe", INFINITY, INFINITY}), "more than 10\u00A0000 x");
+    EXPECT_NE(life_text(loaded().load, {"toe", 1e-6, 1}).find("< 0.001 x"), std::string::npos);
+    EXPECT_EQ(life_text(loaded().load, {"toe", INFINITY, INFINITY}), "> 10\u00A0000 x");
 }
 
 TEST(NumberWords, RoundDownToTwoDigitsThatCount)
