@@ -133,9 +133,19 @@ UnitPeak worse(const UnitPeak& a, const UnitPeak& b)
             {std::max(a.shear.value, b.shear.value), 0}};
 }
 
+// Names of curves whose faces touch, or their beginnings.
+std::vector<std::string> held_curves(const Case& asked)
+{
+    std::vector<std::string> held;
+    for (const Side side : both_sides)
+        if (asked.sleeve && asked.sleeve->slit[index(side)] != SlitState::open)
+            for (const char* curve : {"slit.", "butt-surface."}) held.push_back(std::string(curve) + name_of(side));
+    return held;
+}
+
 std::vector<SiteAnswer> read_sites(const Case& asked, const Level& level)
 {
-    const std::vector<SitePath> paths = site_paths(level.mesh, level.steel);
+    const std::vector<SitePath> paths = site_paths(level.mesh, level.steel, held_curves(asked));
     std::vector<SiteAnswer> sites(paths.size());
     for (std::size_t b = 0; b < level.brackets.size(); ++b)
     {

@@ -13,7 +13,8 @@ namespace splicewright
 namespace
 {
 
-constexpr double hot = 0.9;  // of the peak
+constexpr double hot = 0.9;           // of the peak
+constexpr double same_height = 1e-6;  // of two stresses along a straight bar, which round-off alone puts in order
 constexpr int angles_over_half_turn = 12;
 
 using Stresses = std::array<double, 3>;  // von Mises, principal, shear
@@ -73,8 +74,12 @@ Between nearest(const SiteStress& surface, double z, double r)
 StretchChange stretch_change(const std::vector<Stresses>& now, const std::vector<Stresses>& before,
                              const std::vector<Between>& places, std::size_t which)
 {
-    double peak = 0, squares = 0;
-    for (const Stresses& stress : now) peak = std::max(peak, stress[which]);
+    double peak = 0, within = 0, squares = 0;
+    for (std::size_t i = 0; i < now.size(); ++i)
+    {
+        peak = std::max(peak, now[i][which]);
+        if (i > 0 && i + 1 < now.size()) within = std::max(within, now[i][which]);
+    }
     StretchChange change;
     int n = 0;
     for (std::size_t i = 0; i < now.size(); ++i)
@@ -88,6 +93,7 @@ StretchChange stretch_change(const std::vector<Stresses>& now, const std::vector
         ++n;
     }
     change.typical = n > 0 ? std::sqrt(squares / n) : 0;
+    if (peak > (1 + same_height) * within) change.at_end = change.largest;
     return change;
 }
 

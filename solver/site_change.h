@@ -12,6 +12,8 @@ struct StretchChange
 {
     double typical = 0;  // root of the mean square
     double largest = 0;
+    double at_end =
+        0;  // the largest where the peak lies at an end of the site, else 0: a stress is known less well there
 };
 
 struct SiteChange

@@ -31,9 +31,11 @@ std::vector<MeshEdge> edges_on(const Mesh& mesh, const std::string& curve, const
 
 }  // namespace
 
-std::vector<SitePath> site_paths(const Mesh& mesh, const std::vector<ElasticConstants>& steel)
+std::vector<SitePath> site_paths(const Mesh& mesh, const std::vector<ElasticConstants>& steel,
+                                 const std::vector<std::string>& held)
 {
     std::vector<SitePath> paths;
+    const std::vector<MeshEdge> free = free_edges(mesh, held);
     const auto add = [&](const std::string& id, const std::vector<std::string>& curves, const std::string& region,
                          double free_of_ends, bool lies_in_slit)
     {
@@ -43,7 +45,10 @@ std::vector<SitePath> site_paths(const Mesh& mesh, const std::vector<ElasticCons
             const std::vector<MeshEdge> more = edges_on(mesh, curve, region);
             edges.insert(edges.end(), more.begin(), more.end());
         }
-        if (!edges.empty()) paths.push_back({id, surface_chains(mesh, edges, steel), free_of_ends, lies_in_slit});
+        if (edges.empty()) return;
+        std::vector<SurfaceChain> chains = surface_chains(mesh, edges, steel);
+        carry_on(chains, mesh, free, steel);
+        paths.push_back({id, std::move(chains), free_of_ends, lies_in_slit});
     };
     const bool has_sleeve = mesh.curve.contains("sleeve-mid");
     for (const Side side : both_sides)

@@ -20,8 +20,10 @@ struct SitePath
     bool lies_in_slit = false;
 };
 
-// The sites that this mesh has, in a fixed order.
-std::vector<SitePath> site_paths(const Mesh& mesh, const std::vector<ElasticConstants>& steel);
+// The sites that this mesh has, in a fixed order. Surfaces of curves whose name begins with one of `held` may carry
+// load.
+std::vector<SitePath> site_paths(const Mesh& mesh, const std::vector<ElasticConstants>& steel,
+                                 const std::vector<std::string>& held);
 
 // Stress at the places of one site for the unit loads, MPa per N*mm or N, and for the press fit, MPa. [n] each.
 struct SiteStress

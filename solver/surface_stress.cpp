@@ -16,6 +16,7 @@ namespace
 
 constexpr double corner_rad = 0.15;  // a sharper turn ends a chain
 constexpr int places_per_edge = 8;
+constexpr std::size_t edges_carried_on = 2;
 constexpr double gauss_local = 0.5773502691896257;  // 1/sqrt(3)
 
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
@@ -47,6 +48,19 @@ double edge_length(const Mesh& mesh, const MeshEdge& edge)
 Eigen::Vector2d tangent(const Mesh& mesh, const MeshEdge& edge, double x)
 {
     return (edge_nodes(mesh, edge) * edge_shape(x).dN).normalized();
+}
+
+const ElasticConstants& steel_below(const Mesh& mesh, const MeshEdge& edge, const std::vector<ElasticConstants>& steel)
+{
+    return steel[at(mesh.region_of[at(edge.triangle)])];
+}
+
+bool follows(const Mesh& mesh, const MeshEdge& before, const MeshEdge& after,
+             const std::vector<ElasticConstants>& steel)
+{
+    const Eigen::Vector2d a = tangent(mesh, before, 1), b = tangent(mesh, after, -1);
+    return std::abs(std::atan2(a(0) * b(1) - a(1) * b(0), a.dot(b))) < corner_rad &&
+           steel_below(mesh, before, steel) == steel_below(mesh, after, steel);
 }
 
 // Strains along, hoop and engineering shear of the surface at one place of an edge.
@@ -104,13 +118,6 @@ std::vector<SurfaceChain> surface_chains(const Mesh& mesh, const std::vector<Mes
         starts_at[edges[e].first] = e;
         ends_at[edges[e].last] = e;
     }
-    const auto steel_of = [&](const MeshEdge& edge) { return steel[at(mesh.region_of[at(edge.triangle)])]; };
-    const auto follows = [&](const MeshEdge& before, const MeshEdge& after)
-    {
-        const Eigen::Vector2d a = tangent(mesh, before, 1), b = tangent(mesh, after, -1);
-        return std::abs(std::atan2(a(0) * b(1) - a(1) * b(0), a.dot(b))) < corner_rad &&
-               steel_of(before) == steel_of(after);
-    };
     std::vector<bool> used(edges.size(), false);
     std::vector<SurfaceChain> chains;
     for (std::size_t e = 0; e < edges.size(); ++e)
@@ -119,21 +126,61 @@ std::vector<SurfaceChain> surface_chains(const Mesh& mesh, const std::vector<Mes
         std::size_t first = e;
         for (auto before = ends_at.find(edges[first].first);
              before != ends_at.end() && !used[before->second] && before->second != e &&
-             follows(edges[before->second], edges[first]);
+             follows(mesh, edges[before->second], edges[first], steel);
              before = ends_at.find(edges[first].first))
             first = before->second;
-        SurfaceChain chain{{}, steel_of(edges[first])};
+        SurfaceChain chain{{}, steel_below(mesh, edges[first], steel), {}, {}};
         for (std::size_t here = first;;)
         {
             used[here] = true;
             chain.edges.push_back(edges[here]);
             const auto next = starts_at.find(edges[here].last);
-            if (next == starts_at.end() || used[next->second] || !follows(edges[here], edges[next->second])) break;
+            if (next == starts_at.end() || used[next->second] ||
+                !follows(mesh, edges[here], edges[next->second], steel))
+                break;
             here = next->second;
         }
         chains.push_back(std::move(chain));
     }
     return chains;
+}
+
+std::vector<MeshEdge> free_edges(const Mesh& mesh, const std::vector<std::string>& held)
+{
+    std::vector<MeshEdge> edges;
+    std::unordered_map<int, int> n_triangles;  // by middle node
+    for (const auto& [name, on_curve] : mesh.curve)
+    {
+        for (const MeshEdge& edge : on_curve) ++n_triangles[edge.middle];
+        const auto starts = [&curve = name](const std::string& prefix) { return curve.starts_with(prefix); };
+        if (std::none_of(held.begin(), held.end(), starts)) edges.insert(edges.end(), on_curve.begin(), on_curve.end());
+    }
+    std::erase_if(edges, [&](const MeshEdge& edge) { return n_triangles[edge.middle] > 1; });
+    return edges;
+}
+
+void carry_on(std::vector<SurfaceChain>& chains, const Mesh& mesh, const std::vector<MeshEdge>& free,
+              const std::vector<ElasticConstants>& steel)
+{
+    std::unordered_map<int, const MeshEdge*> starts_at, ends_at;
+    for (const MeshEdge& edge : free)
+    {
+        starts_at[edge.first] = &edge;
+        ends_at[edge.last] = &edge;
+    }
+    for (SurfaceChain& chain : chains)
+    {
+        const MeshEdge* end = &chain.edges.front();
+        for (auto next = ends_at.find(end->first); next != ends_at.end() && chain.before.size() < edges_carried_on &&
+                                                   follows(mesh, *next->second, *end, steel);
+             next = ends_at.find(end->first))
+            chain.before.insert(chain.before.begin(), *(end = next->second));
+        end = &chain.edges.back();
+        for (auto next = starts_at.find(end->last); next != starts_at.end() && chain.after.size() < edges_carried_on &&
+                                                    follows(mesh, *end, *next->second, steel);
+             next = starts_at.find(end->last))
+            chain.after.push_back(*(end = next->second));
+    }
 }
 
 SurfacePlaces surface_places(const Mesh& mesh, const SurfaceChain& chain)
@@ -172,7 +219,11 @@ SurfaceStress free_surface_stress(const Mesh& mesh, const SurfaceChain& chain, c
     std::vector<double> where;
     std::vector<Eigen::Vector3d> strain;
     double start = 0;
-    for (const MeshEdge& edge : chain.edges)
+    for (const MeshEdge& edge : chain.before) start -= edge_length(mesh, edge);
+    std::vector<MeshEdge> edges = chain.before;
+    edges.insert(edges.end(), chain.edges.begin(), chain.edges.end());
+    edges.insert(edges.end(), chain.after.begin(), chain.after.end());
+    for (const MeshEdge& edge : edges)
     {
         const double length = edge_length(mesh, edge);
         for (const double x : {-gauss_local, gauss_local})

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <string>
 #include <vector>
 
 #include "solver/elements.h"
@@ -16,11 +17,20 @@ struct SurfaceChain
 {
     std::vector<MeshEdge> edges;
     ElasticConstants steel;
+    std::vector<MeshEdge> before, after;  // where the free surface goes on smoothly, in walking order
 };
 
 // Edges gathered into chains; a chain ends at a corner, at a change of steel, and where the edges stop.
 std::vector<SurfaceChain> surface_chains(const Mesh& mesh, const std::vector<MeshEdge>& edges,
                                          const std::vector<ElasticConstants>& steel);
+
+// Edges of the mesh that no second triangle shares, except those of curves whose name begins with one of `held`.
+std::vector<MeshEdge> free_edges(const Mesh& mesh, const std::vector<std::string>& held);
+
+// Gives each chain the two free edges before it and after it, as far as the surface goes on smoothly over one steel:
+// the stress at its ends is then read between samples, not beyond them.
+void carry_on(std::vector<SurfaceChain>& chains, const Mesh& mesh, const std::vector<MeshEdge>& free,
+              const std::vector<ElasticConstants>& steel);
 
 // Places along one chain at which its surface stress is reported: [n] each, mm.
 struct SurfacePlaces

@@ -3,7 +3,9 @@
 
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
+#include <cstdio>
 
 #include "mesh/gmsh_mesher.h"
 #include "solver/meridian.h"
@@ -48,6 +50,54 @@ TEST(LoadedSurface, KeepsTheVonMisesStressInEveryDirection)
         }
     }
     EXPECT_GT(greatest_turn - least_turn, 0.1);  // the toe does turn
+}
+
+// u_z = sin(z / k), u_r = 0 at the nodes; k in mm.
+UnitSolution waves_along(const Mesh& mesh, double k)
+{
+    UnitSolution solution;
+    solution.kind = LoadKind::axial;
+    const Eigen::Index n = mesh.node.cols();
+    solution.u = Eigen::VectorXd::Zero(2 * n);
+    for (Eigen::Index i = 0; i < n; ++i) solution.u(2 * i + 1) = std::sin(mesh.node(0, i) / k);
+    return solution;
+}
+
+// Largest error at the two ends of a chain of a stress known at every place, relative to the largest stress.
+double error_at_ends(const Mesh& mesh, const SurfaceChain& chain, double k)
+{
+    const SurfacePlaces places = surface_places(mesh, chain);
+    const SurfaceStress found = free_surface_stress(mesh, chain, places, waves_along(mesh, k));
+    const double E = chain.steel.E, nu = chain.steel.nu;
+    double error = 0;
+    for (const Eigen::Index i : {Eigen::Index{0}, found.along.size() - 1})
+    {
+        const double exact = E / (1 - nu * nu) * std::cos(places.z[static_cast<std::size_t>(i)] / k) / k;
+        error = std::max(error, std::abs(found.along(i) - exact));
+    }
+    return error / (E / (1 - nu * nu) / k);
+}
+
+// The plain part of a bar, over which the surface runs straight on to its neighbours.
+TEST(FreeSurface, IsKnownBetterAtItsEndsWhenTheChainIsCarriedOn)
+{
+    const Case asked = sample::splice();
+    Mesh mesh = generate_mesh(outline(asked, {}), {});
+    const std::vector<ElasticConstants> steel = steel_by_region(asked, mesh.region);
+    std::vector<SurfaceChain> chains = surface_chains(mesh, mesh.curve.at("bar.left"), steel);
+    const auto shorter = [](const SurfaceChain& a, const SurfaceChain& b) { return a.edges.size() < b.edges.size(); };
+    chains = {*std::max_element(chains.begin(), chains.end(), shorter)};
+    std::vector<MeshEdge>& edges = chains.front().edges;
+    ASSERT_GT(edges.size(), 12U);
+    edges = {edges.begin() + 4, edges.end() - 4};
+    const double k = 5;
+    const double alone = error_at_ends(mesh, chains.front(), k);
+    carry_on(chains, mesh, free_edges(mesh, {}), steel);
+    EXPECT_EQ(chains.front().before.size(), 2U);
+    EXPECT_EQ(chains.front().after.size(), 2U);
+    const double carried_on = error_at_ends(mesh, chains.front(), k);
+    EXPECT_LT(carried_on, alone / 2);
+    std::printf("    error at the ends: %.3g of the largest stress alone, %.3g carried on\n", alone, carried_on);
 }
 
 }  // namespace
