@@ -271,6 +271,8 @@ void add_tip(CrackChecks& checks, const Case& asked, const MeridianAnswer& answe
 
 }  // namespace
 
+bool is_crack_growth(const CheckRow& row) { return row.id.ends_with("/crack-growth"); }
+
 CrackChecks crack_checks(const Case& asked, const MeridianAnswer& answer, const StressIntensities& intensities)
 {
     CrackChecks checks;
