@@ -102,12 +102,17 @@ std::vector<std::string> cautions(const Report& report)
                         sound.answer.evidence.accuracy_pct, sound.answer.evidence.worst_error_pct));
     const std::vector<std::string> running = running_cautions(report.asked, report.running_true);
     list.insert(list.end(), running.begin(), running.end());
+    if (const std::string wrong = contradiction(report.handbook); !wrong.empty())
+        list.push_back(
+            fmt::format("COULD NOT BE COMPUTED: {}. One of them is wrong, and so may be every number here. No pass is "
+                        "given; please report it with the case file.",
+                        wrong));
     const auto disagree = std::count_if(report.handbook.begin(), report.handbook.end(),
                                         [](const HandbookRow& row) { return !row.agrees; });
     if (disagree > 0)
         list.push_back(
-            fmt::format("{} handbook value{} disagree{} with the finite elements beyond what can be trusted: see "
-                        "the handbook table.",
+            fmt::format("{} handbook value{} disagree{} with the finite elements beyond what can be trusted: the "
+                        "line that begins with Handbook names them, check --all lists all.",
                         disagree, disagree == 1 ? "" : "s", disagree == 1 ? "s" : ""));
     list.insert(
         list.end(),
