@@ -141,12 +141,17 @@ WorkedCrack land_plan(const Case& asked, const MeridianAnswer& answer, const Tip
     crack.collapse = [=](double a) { return plastic_utilisation(ring(a), yield, peak).value; };
     crack.plan.static_use = [=, collapse = crack.collapse](double a)
     { return std::max(collapse(a), peak_intensity(load, unit, growth, a) / toughness); };
-    crack.collapse_steps = [=, collapse = crack.collapse](double a)
-    { return plastic_steps(ring(a), yield, peak, collapse(a)); };
-    crack.growth_steps = [=](double a)
+    crack.collapse_steps = [=, collapse = crack.collapse](const CrackLength& at)
     {
-        std::vector<WorkedStep> steps = penny_torsion_steps(first, a, outer);
-        if (bends(load)) append(steps, penny_bending_steps(first, a, outer));
+        std::vector<WorkedStep> steps{worked_step(fmt::format("inner diameter of the ring that is left at {}", at.name),
+                                                  "d = 2 c", put_in("2*{}", {at.mm}), 2 * at.mm, "mm")};
+        append(steps, plastic_steps(ring(at.mm), yield, peak, collapse(at.mm)));
+        return steps;
+    };
+    crack.growth_steps = [=](const CrackLength& at)
+    {
+        std::vector<WorkedStep> steps = penny_torsion_steps(first, at, outer);
+        if (bends(load)) append(steps, penny_bending_steps(first, at, outer));
         return steps;
     };
     return crack;
@@ -169,13 +174,15 @@ WorkedCrack root_plan(const Case& asked, const WeldForce& weld, Side side, const
     crack.collapse = [=](double a) { return mean / yield / (1 - a / whole); };
     crack.plan.static_use = [=, collapse = crack.collapse](double a)
     { return std::max(collapse(a), peak_intensity(load, unit, growth, a) / toughness); };
-    crack.growth_steps = [=](double a)
+    crack.growth_steps = [=](const CrackLength& at)
     {
         return std::vector<WorkedStep>{
-            worked_step(fmt::format("growth of the intensity as the throat w shrinks by a = {:.5g} mm", a),
-                        "g_T = g_M = 1/sqrt(1 - a/w)", put_in("1/sqrt(1-{}/{})", {a, whole}), ligament(a), "")};
+            throat_size_step(fillet_weld(asked, side)),
+            worked_step(
+                fmt::format("growth of the intensity as the throat a shrinks by c = {} = {:.5g} mm", at.name, at.mm),
+                "g_T = g_M = 1/sqrt(1 - c/a)", put_in("1/sqrt(1-{}/{})", {at.mm, whole}), ligament(at.mm), "")};
     };
-    crack.collapse_steps = [=](double a)
+    crack.collapse_steps = [=](const CrackLength& at)
     {
         std::vector<WorkedStep> steps{throat_size_step(fillet_weld(asked, side))};
         append(steps, stress.torque_worked);
@@ -189,9 +196,9 @@ WorkedCrack root_plan(const Case& asked, const WeldForce& weld, Side side, const
                         put_in("sqrt(({}*{})^2+3*{}^2)", {stress.normal_by_bending, load.peak_bending.value(), shear}),
                         mean, "MPa"));
         steps.push_back(limit_step(limit));
-        steps.push_back(worked_step("share of the collapse load of what is left", "u = sigma_v/f/(1 - a/w)",
-                                    put_in("{}/{}/(1-{}/{})", {mean, yield, a, whole}), mean / yield / (1 - a / whole),
-                                    ""));
+        steps.push_back(worked_step("share of the collapse load of what is left", "u = sigma_v/f/(1 - c/a)",
+                                    put_in("{}/{}/(1-{}/{})", {mean, yield, at.mm, whole}),
+                                    mean / yield / (1 - at.mm / whole), ""));
         return steps;
     };
     return crack;
