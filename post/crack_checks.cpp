@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "post/notch_checks.h"
+#include "post/rated_curves.h"
 #include "post/site_loads.h"
 #include "post/strength_limits.h"
 #include "post/weld_places.h"
@@ -45,6 +46,18 @@ TipUnit tip_unit(const TipAnswer& tip, double poisson_ratio)
         unit.by_torque = std::max(unit.by_torque, by_torque);
         unit.by_bending = std::max(unit.by_bending, by_bending);
     }
+    return unit;
+}
+
+// The intensity of bending with the misalignment that the case states.
+TipUnit misaligned(TipUnit unit, const Case& asked, const std::string& site)
+{
+    const double factor = asked.rating.misalignment_factor;
+    if (!feels_misalignment(site) || factor == 1) return unit;
+    unit.bending_worked.push_back(worked_step("intensity of bending with misalignment", "K_M' = k_m K_M",
+                                              put_in("{}*{}", {factor, unit.by_bending}), factor * unit.by_bending,
+                                              "MPa·mm^0.5 per N·mm"));
+    unit.by_bending *= factor;
     return unit;
 }
 
@@ -240,7 +253,8 @@ void add_tip(CrackChecks& checks, const Case& asked, const MeridianAnswer& answe
     }
     const Side side = side_of(tip.id);
     const TipUnit unit =
-        tip_unit(tip, land ? asked.bar[0]->material.poisson_ratio : asked.sleeve->weld.filler.poisson_ratio);
+        misaligned(tip_unit(tip, land ? asked.bar[0]->material.poisson_ratio : asked.sleeve->weld.filler.poisson_ratio),
+                   asked, tip.id);
     const WorkedCrack crack =
         land ? land_plan(asked, answer, unit) : root_plan(asked, *answer.weld[index(side)], side, unit);
     const CrackPlan& plan = crack.plan;
@@ -272,6 +286,9 @@ void add_tip(CrackChecks& checks, const Case& asked, const MeridianAnswer& answe
                 "law of an opening crack used for tearing; the load does not move to other parts as it "
                 "grows: both on the safe side");
     append_note(row.note, tip.note);
+    if (asked.rating.misalignment_factor > 1 && feels_misalignment(tip.id))
+        append_note(row.note,
+                    fmt::format("misalignment: intensity of bending times {:g}", asked.rating.misalignment_factor));
     checks.rows.push_back(row);
     checks.growth.push_back({tip.id, life});
 }
