@@ -32,7 +32,7 @@ constexpr std::array<NamedFactor, 4> partial_factors{{{"safe life, high conseque
                                                       {"damage tolerant, high consequence", 1.15},
                                                       {"damage tolerant, low consequence", 1.0}}};
 
-constexpr std::array<const char*, 2> reliefs{"none", "stress relieved"};
+constexpr std::array<const char*, 3> reliefs{"none", "unconstrained", "stress relieved"};
 
 // Index of the word in a list of names; a word that is none of them is reported with the nearest.
 template <class Names, class NameOf>
@@ -95,7 +95,7 @@ void read_relief(const CaseTable& table, Rating& rating)
         return;
     }
     const auto at = listed_word(table, "r_ratio_enhancement", *word, reliefs, [](const char* name) { return name; });
-    if (at && *at == 1) rating.relief = StressRelief::stress_relieved;
+    if (at) rating.relief = static_cast<StressRelief>(*at);
 }
 
 void read_misalignment(const CaseTable& table, Rating& rating)
@@ -124,6 +124,11 @@ void note_what_it_asks(const CaseTable& table, const Rating& rating)
         cautions.push_back(fmt::format(
             "The survival asked for is {:.4g} %: more of such welds may break than the 2.3 % that the classes allow.",
             100 * *rating.survival));
+    if (rating.relief == StressRelief::unconstrained)
+        cautions.emplace_back(
+            "The splice is rated as welded without constraint: that is meant for small thin parts with short welds, "
+            "and "
+            "the ring welds of a splice are neither; show by a measurement that little stress is locked in.");
     if (rating.relief == StressRelief::stress_relieved)
         cautions.emplace_back(
             "The splice is rated as stress-relieved: that holds only for a soak of the whole splice after its last "
@@ -131,6 +136,8 @@ void note_what_it_asks(const CaseTable& table, const Rating& rating)
 }
 
 }  // namespace
+
+const char* name_of(StressRelief relief) { return reliefs[static_cast<std::size_t>(relief)]; }
 
 double deviations_below_mean(double survival)
 {

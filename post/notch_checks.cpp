@@ -66,8 +66,10 @@ WeldUnitStress shear_stress(const SiteAnswer& site)
 bool one_kind_of_stress(const Case& asked, const std::string& site, const WeldUnitStress& stress,
                         const WeldCurves& curves)
 {
-    const WeldRating rating =
-        weld_rating(weld_spectrum(asked.load, rated_stress(asked, site, stress)), rated_curves(asked, curves));
+    const WeldRating rating = weld_rating(
+        weld_spectrum(asked.load, rated_stress(asked, site, stress),
+                      [&](const TorqueBlock& block) { return shear_relief_factor(asked, curves.rule, block); }),
+        rated_curves(asked, curves));
     return rating.interaction.value.limit == 1;
 }
 

@@ -72,6 +72,7 @@ TEST(Judgement, IsToldAsACautionWhereItAsksForLess)
     EXPECT_TRUE(
         has_caution(accepted(judged("partial_factor = \"damage tolerant, low consequence\"")), "partial factor"));
     EXPECT_TRUE(has_caution(accepted(judged("survival = \"95 %\"")), "survival asked for is 95 %"));
+    EXPECT_TRUE(has_caution(accepted(judged("r_ratio_enhancement = \"unconstrained\"")), "without constraint"));
     EXPECT_TRUE(has_caution(accepted(judged("r_ratio_enhancement = \"stress relieved\"")), "furnace"));
     const Case stricter = accepted(judged("partial_factor = 1.5\nsurvival = \"99 %\""));
     EXPECT_FALSE(has_caution(stricter, "partial factor"));
