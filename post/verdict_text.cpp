@@ -9,6 +9,7 @@
 
 #include "cases/cautions.h"
 #include "cases/units.h"
+#include "post/flat_element.h"
 #include "post/making_text.h"
 #include "post/number_words.h"
 #include "post/service.h"
@@ -323,14 +324,15 @@ double round_off_bound(const Evidence& e)
     return worst <= residual_allowed ? residual_allowed : std::pow(10, std::ceil(std::log10(worst)));
 }
 
-std::string evidence_line(const Evidence& e)
+std::string evidence_line(const MeridianAnswer& answer)
 {
-    return wrapped(
-               fmt::format("Evidence: {} elements after {} meshes, every site within {:.2g} % ({:g} % asked); residual "
-                           "and balance of the loads within {:.0e}",
-                           e.elements, e.levels, e.worst_error_pct, e.accuracy_pct, round_off_bound(e)),
-               2) +
-           "\n";
+    const Evidence& e = answer.evidence;
+    std::string text = fmt::format(
+        "Evidence: {} elements after {} meshes, every site within {:.2g} % ({:g} % asked); residual "
+        "and balance of the loads within {:.0e}",
+        e.elements, e.levels, e.worst_error_pct, e.accuracy_pct, round_off_bound(e));
+    if (const std::string flat = flat_element_words(answer); !flat.empty()) text += "; " + flat;
+    return wrapped(text, 2) + "\n";
 }
 
 // One running paragraph.
@@ -369,7 +371,7 @@ std::string verdict_text(const Report& report, Emphasis emphasis, RowsShown show
     text += against_lines(report) + stiffness_line(report) + running_lines(report.asked, report.running_true) +
             handbook_line(report.handbook) +
             (shown == RowsShown::all ? handbook_table(report.handbook) : std::string()) +
-            evidence_line(report.sound.answer.evidence);
+            evidence_line(report.sound.answer);
     text += paragraph("Not there", report.sound.answer.absent_sites);
     text += paragraph("Defaults", default_lines(report.asked));
     text += fmt::format("\n\n{}", list_lines("Cautions", report.cautions));

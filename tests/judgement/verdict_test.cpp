@@ -7,6 +7,7 @@
 
 #include "app/check_splice.h"
 #include "cases/read_case.h"
+#include "post/flat_element.h"
 #include "post/option_outcome.h"
 #include "post/result_json.h"
 #include "post/verdict_text.h"
@@ -82,6 +83,47 @@ TEST(Verdict, OfABondedSleeveComparesNoThroat)
     EXPECT_EQ(throats(), 2);
     report.asked.sleeve->slit = {SlitState::bonded, SlitState::bonded};
     EXPECT_EQ(throats(), 0);
+}
+
+// Thin triangles: a needle of 1 by 100 has angles of 0.57 and 89.7 degrees, one with its point pressed down to the base
+// 178.9 degrees.
+Mesh one_triangle(OutlinePoint top)
+{
+    Mesh mesh;
+    mesh.node.resize(2, 3);
+    mesh.node << 0, 100, top.z, 0, 0, top.r;
+    mesh.triangle.resize(6, 1);
+    mesh.triangle << 0, 1, 2, 0, 0, 0;
+    return mesh;
+}
+
+TEST(Evidence, TellsWhetherAThinElementMatters)
+{
+    MeridianAnswer answer;
+    SiteAnswer site;
+    site.id = "bar.left";
+    site.z = 100.0 / 3, site.r = 3 + 1.0 / 3;
+    answer.sites = {site};
+    answer.fields.mesh = one_triangle({0, 1});
+    EXPECT_NEAR(flattest_element(answer.fields.mesh).smallest_deg, 0.573, 0.001);
+    EXPECT_NEAR(flattest_element(answer.fields.mesh).largest_deg, 90, 1e-9);
+    const std::string needle = flat_element_words(answer);
+    EXPECT_NE(needle.find("0.57°"), std::string::npos) << needle;
+    EXPECT_NE(needle.find("3 mm from the hottest place of bar.left"), std::string::npos) << needle;
+    EXPECT_NE(needle.find("costs no accuracy"), std::string::npos) << needle;
+    answer.fields.mesh = one_triangle({50, 1});
+    EXPECT_NEAR(flattest_element(answer.fields.mesh).largest_deg, 177.7, 0.1);
+    EXPECT_NE(flat_element_words(answer).find("finer --accuracy"), std::string::npos) << flat_element_words(answer);
+    answer.fields.mesh = one_triangle({50, 80});
+    EXPECT_TRUE(flat_element_words(answer).empty());
+}
+
+TEST(Notes, SayThatTheSizeOfASolidBarIsItsWholeDiameter)
+{
+    int n_told = 0;
+    for (const CheckRow& row : passing_report().sound.checks)
+        n_told += row.note.find("size 32 mm, the whole diameter of a solid bar") != std::string::npos ? 1 : 0;
+    EXPECT_EQ(n_told, 8);  // two toes by four methods each; of a butt that is not fused through it is the depth
 }
 
 TEST(Verdict, ShowsAllIdsAndTheWholeHandbookWhenAsked)
