@@ -110,7 +110,7 @@ double size_at(const Case& asked, const std::string& site)
 
 std::string size_words(const Case& asked, const std::string& site)
 {
-    return fmt::format("size {:.3g} mm{}", size_at(asked, site),
+    return fmt::format("size {:.5g} mm{}", size_at(asked, site),
                        is_solid_bar(asked, site) ? ", the whole diameter of a solid bar, which is the safe side: the "
                                                    "rule is written for plates"
                                                  : "");
