@@ -58,6 +58,7 @@ int check(const CheckOptions& options)
     else
         fmt::print(stderr, "No pictures: {}.\nThe other results: {}\n", written.why_no_pictures,
                    std::filesystem::absolute(folder).string());
+    if (!contradiction(report.handbook).empty()) return exit_cannot_compute;
     return report.passes() ? exit_passes : exit_does_not_pass;
 }
 

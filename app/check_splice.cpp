@@ -2,6 +2,7 @@
 #include "app/check_splice.h"
 
 #include "app/scenarios.h"
+#include "post/scenario_notes.h"
 
 namespace splicewright
 {
@@ -12,7 +13,12 @@ Report check_splice(const Case& asked, const Accuracy& accuracy)
     report.asked = asked;
     report.sound = judged(asked, sound_splice(), accuracy);
     for (const WhatIf& changed : what_ifs(asked))
+    {
         report.what_if.push_back(judged(changed.asked, changed.scenario, for_information(accuracy)));
+        Judgement& scenario = report.what_if.back();
+        const std::vector<std::string> notes = notes_beside_sound(report.sound, scenario);
+        scenario.notes.insert(scenario.notes.end(), notes.begin(), notes.end());
+    }
     report.what_if_notes = what_if_notes(asked);
 
     report.handbook = handbook_rows(asked, report.sound.answer);

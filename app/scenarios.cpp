@@ -126,10 +126,10 @@ Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& ac
     result.notes = settled.notes;
     std::optional<MeridianAnswer> notched, small;
     if (!toes_are_reference(asked)) notched = with_notches(settled.asked, scenario, reference_notch_radius, accuracy);
-    if (scenario.name == sound_splice().name && has_thin_wall(asked))
+    if (has_thin_wall(asked))
         small = with_notches(settled.asked, scenario, small_notch_radius, for_information(accuracy));
     result.checks = checks_of(asked, {result.answer, notched ? *notched : result.answer, small ? &*small : nullptr});
-    if (scenario.all_welds_hold() && asked.joint && cycles(asked.load))
+    if (asked.joint && cycles(asked.load))
     {
         const CrackChecks cracks =
             crack_checks(asked, result.answer, stress_intensities(settled.asked, scenario, for_information(accuracy)));

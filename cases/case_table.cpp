@@ -7,6 +7,8 @@
 #include <utility>
 
 #include "cases/known_keys.h"
+#include "cases/number_text.h"
+#include "cases/own_value.h"
 #include "cases/plain_text.h"
 
 namespace splicewright
@@ -113,28 +115,29 @@ void CaseTable::report_wrong_type(const toml::node& node, const std::string& key
 double CaseTable::quantity_of(const toml::node& node, const std::string& key, const std::string& fix_start,
                               Dimension dimension) const
 {
-    const std::string example = in_words(dimension == Dimension::stress ? 430.0 : 10.0, dimension);
+    const std::string own = fmt::format("{}\"{}\" with your value", fix_start, dots_of(dimension));
     if (node.is_integer() || node.is_floating_point())
     {
         const double number = *node.value<double>();
-        const std::string written = std::isfinite(number) ? shown(node) : "10";
         report(key,
                fmt::format("must be {} in quotes with its unit ({})", name_of(dimension), accepted_units_of(dimension)),
-               fmt::format("{}\"{} {}\"", fix_start, written, likely_unit_of(dimension)));
+               std::isfinite(number) ? fmt::format("{}\"{} {}\"", fix_start, shown(node), likely_unit_of(dimension))
+                                     : own);
         return unread;
     }
     const auto* text = node.as_string();
     if (text == nullptr)
     {
-        report_wrong_type(node, key, fmt::format("{} in quotes with its unit", name_of(dimension)),
-                          fmt::format("{}\"{}\"", fix_start, example));
+        report_wrong_type(node, key, fmt::format("{} in quotes with its unit", name_of(dimension)), own);
         return unread;
     }
     const Result<Measurement> read = measurement(text->get(), dimension);
     if (!read.has_value())
     {
         const std::string mended = replaced(read.problems().front().fix, "\"", "in");
-        report(key, read.problems().front().rule, fmt::format("{}\"{}\"", fix_start, mended));
+        const bool is_own = mended.find("...") != std::string::npos;
+        report(key, read.problems().front().rule,
+               fmt::format("{}\"{}\"{}", fix_start, mended, is_own ? " with your value" : ""));
         return unread;
     }
     if (read.value().plus_minus)
@@ -149,12 +152,11 @@ std::optional<double> CaseTable::quantity(const std::string& key, Dimension dime
     return quantity_of(*found, key, key + " = ", dimension);
 }
 
-double CaseTable::required_quantity(const std::string& key, Dimension dimension, const std::string& example) const
+double CaseTable::required_quantity(const std::string& key, Dimension dimension) const
 {
     const auto found = quantity(key, dimension);
     if (!found)
-        report(key, fmt::format("is missing: {} must be given", name_of(dimension)),
-               fmt::format("{} = \"{}\"", key, example));
+        report(key, fmt::format("is missing: {} must be given", name_of(dimension)), own_quantity(key, dimension));
     return found.value_or(unread);
 }
 
@@ -164,27 +166,34 @@ std::optional<Millimetre> CaseTable::length(const std::string& key) const
     return found ? std::optional(Millimetre(*found)) : std::nullopt;
 }
 
-Millimetre CaseTable::required_length(const std::string& key, const std::string& example) const
+Millimetre CaseTable::required_length(const std::string& key) const
 {
-    return Millimetre(required_quantity(key, Dimension::length, example));
+    return Millimetre(required_quantity(key, Dimension::length));
 }
 
-std::optional<double> CaseTable::plain_number(const std::string& key, const std::string& example) const
+std::optional<double> CaseTable::plain_number(const std::string& key) const
 {
     const toml::node* found = node(key);
     if (found == nullptr) return std::nullopt;
     const bool is_number = found->is_integer() || found->is_floating_point();
     const double number = is_number ? *found->value<double>() : unread;
-    if (!is_number) report_wrong_type(*found, key, "a plain number without quotes", key + " = " + example);
-    else if (!std::isfinite(number)) report(key, "must be a finite number", key + " = " + example);
+    if (!is_number)
+    {
+        const auto* text = found->as_string();
+        const LeadingNumber written = text == nullptr ? LeadingNumber{} : leading_number(text->get());
+        const bool is_quoted = text != nullptr && written.fault == NumberFault::none && written.rest.empty();
+        report_wrong_type(*found, key, "a plain number without quotes",
+                          is_quoted ? fmt::format("{} = {:.12g}", key, written.value) : own_number(key));
+    }
+    else if (!std::isfinite(number)) report(key, "must be a finite number", own_number(key));
     return std::isfinite(number) ? number : unread;
 }
 
-std::optional<std::string> CaseTable::text(const std::string& key, const std::string& example) const
+std::optional<std::string> CaseTable::text(const std::string& key) const
 {
     const toml::node* found = node(key);
     if (found == nullptr) return std::nullopt;
-    const std::string fix = fmt::format("{} = \"{}\"", key, example);
+    const std::string fix = own_text(key);
     const auto* text = found->as_string();
     if (text == nullptr) report_wrong_type(*found, key, "a text in quotes", fix);
     else if (trimmed(text->get()).empty()) report(key, "must not be empty", fix);
@@ -202,14 +211,13 @@ std::optional<std::string> CaseTable::word(const std::string& key) const
     return text == nullptr ? std::nullopt : std::optional(text->get());
 }
 
-std::optional<std::string> CaseTable::required_text(const std::string& key, const std::string& example) const
+std::optional<std::string> CaseTable::required_text(const std::string& key) const
 {
-    if (!has(key)) report(key, "is missing", fmt::format("{} = \"{}\"", key, example));
-    return text(key, example);
+    if (!has(key)) report(key, "is missing", own_text(key));
+    return text(key);
 }
 
-std::optional<std::array<double, 2>> CaseTable::quantity_pair(const std::string& key, Dimension dimension,
-                                                              const std::string& example) const
+std::optional<std::array<double, 2>> CaseTable::quantity_pair(const std::string& key, Dimension dimension) const
 {
     const toml::node* found = node(key);
     if (found == nullptr) return std::nullopt;
@@ -217,7 +225,7 @@ std::optional<std::array<double, 2>> CaseTable::quantity_pair(const std::string&
     if (list == nullptr || list->size() != 2)
     {
         report(key, fmt::format("must be a list of two values, each {} in quotes with its unit", name_of(dimension)),
-               fmt::format("{} = {}", key, example));
+               fmt::format("{0} = [\"{1}\", \"{1}\"] with your values", key, dots_of(dimension)));
         return std::array{unread, unread};
     }
     std::array<double, 2> pair{unread, unread};
@@ -248,6 +256,12 @@ std::vector<CaseTable> CaseTable::tables(const std::string& key) const
     if (found == nullptr) return {};
     const std::string fix =
         fmt::format("write [[{}]] on a line of its own above each one", without_indices(field(key)));
+    if (found->is_table())
+    {
+        report(key, "is one table, and must be a list of tables, even of a single one",
+               fmt::format("write [[{0}]] in place of [{0}]", without_indices(field(key))));
+        return {};
+    }
     const auto* list = found->as_array();
     if (list == nullptr || !list->is_homogeneous(toml::node_type::table))
     {

@@ -46,17 +46,15 @@ public:
     [[nodiscard]] std::string field(const std::string& key) const;  // the dotted path
 
     [[nodiscard]] std::optional<double> quantity(const std::string& key, Dimension dimension) const;
-    [[nodiscard]] double required_quantity(const std::string& key, Dimension dimension,
-                                           const std::string& example) const;
+    [[nodiscard]] double required_quantity(const std::string& key, Dimension dimension) const;
     [[nodiscard]] std::optional<Millimetre> length(const std::string& key) const;
-    [[nodiscard]] Millimetre required_length(const std::string& key, const std::string& example) const;
+    [[nodiscard]] Millimetre required_length(const std::string& key) const;
 
-    [[nodiscard]] std::optional<double> plain_number(const std::string& key, const std::string& example) const;
-    [[nodiscard]] std::optional<std::string> text(const std::string& key, const std::string& example) const;
+    [[nodiscard]] std::optional<double> plain_number(const std::string& key) const;
+    [[nodiscard]] std::optional<std::string> text(const std::string& key) const;
     [[nodiscard]] std::optional<std::string> word(const std::string& key) const;  // the text if it is one, no report
-    [[nodiscard]] std::optional<std::string> required_text(const std::string& key, const std::string& example) const;
-    [[nodiscard]] std::optional<std::array<double, 2>> quantity_pair(const std::string& key, Dimension dimension,
-                                                                     const std::string& example) const;
+    [[nodiscard]] std::optional<std::string> required_text(const std::string& key) const;
+    [[nodiscard]] std::optional<std::array<double, 2>> quantity_pair(const std::string& key, Dimension dimension) const;
 
     [[nodiscard]] std::optional<CaseTable> table(const std::string& key) const;
     [[nodiscard]] std::vector<CaseTable> tables(const std::string& key) const;  // [[...]], empty when absent

@@ -6,6 +6,7 @@
 
 #include "cases/bar_shape.h"
 #include "cases/check_parts.h"
+#include "cases/own_value.h"
 #include "cases/shape_limits.h"
 
 namespace splicewright
@@ -42,13 +43,13 @@ void check_fillet(RuleReport& report, const Bar& bar, Side side, std::size_t num
         report.add(section_field(side, number, "diameter"),
                    fmt::format("must be that of the section before ({}) or differ from it by at least {}", mm(before),
                                mm(least_step)),
-                   fix_to("diameter", before));
+                   own_quantity("diameter", Dimension::length));
     const double least = std::max(least_fillet, finest_share_of_diameter * std::min(before, here));
     if (fillet == 0.0)
         report.add(field,
                    fmt::format("is missing: the diameter changes from {} to {}, and a sharp corner has no stress",
                                mm(before), mm(here)),
-                   "fillet = \"2 mm\", as measured with a radius gauge");
+                   "fillet = \"... mm\" as measured with a radius gauge");
     else
         report.keep_between(field, fillet, least, greatest_fillet,
                             fmt::format("the smaller diameter is {}", mm(std::min(before, here))));
@@ -63,7 +64,20 @@ void check_section_room(RuleReport& report, const Bar& bar, Side side, std::size
         report.add(section_field(side, number, "length"),
                    fmt::format("must be at least {}: its fillets take {}, and {} must stay plain", mm(least),
                                mm(fillets), mm(clear_length)),
-                   fix_to("length", rounded_up(least)));
+                   own_quantity("length", Dimension::length));
+}
+
+double smallest_diameter(const Bar& bar)
+{
+    double smallest = bar.sections.front().diameter.value();
+    for (const Section& section : bar.sections) smallest = std::min(smallest, section.diameter.value());
+    return smallest;
+}
+
+double greatest_bore(const Bar& bar)
+{
+    const double smallest = smallest_diameter(bar);
+    return std::min(greatest_bore_share * smallest, smallest - 2.0 * least_bar_wall);
 }
 
 void check_bore(RuleReport& report, const Bar& bar, Side side)
@@ -71,14 +85,12 @@ void check_bore(RuleReport& report, const Bar& bar, Side side)
     const std::string field = fmt::format("{}.bore", name_of(side));
     if (bar.bore.value() < 0.0) report.add(field, "must not be negative", "remove bore for a solid bar");
     if (bar.bore.value() <= 0.0) return;
-    double smallest = bar.sections.front().diameter.value();
-    for (const Section& section : bar.sections) smallest = std::min(smallest, section.diameter.value());
-    const double greatest = std::min(greatest_bore_share * smallest, smallest - 2.0 * least_bar_wall);
+    const double smallest = smallest_diameter(bar), greatest = greatest_bore(bar);
     if (bar.bore.value() > greatest + same_length.value())
         report.add(field,
                    fmt::format("must be at most {}: 0.8 of the smallest diameter of {}, and a wall of at least {}",
                                mm(greatest), mm(smallest), mm(least_bar_wall)),
-                   greatest > 0.0 ? fix_to(field, rounded_down(greatest)) : "remove bore for a solid bar");
+                   greatest > 0.0 ? own_quantity("bore", Dimension::length) : "remove bore for a solid bar");
     if (bar.bore.value() < 1.0) report.add(field, "must be at least 1 mm", "remove bore for a solid bar");
 }
 
@@ -148,7 +160,7 @@ void check_groove_place(RuleReport& report, const Case& asked, Side side, std::s
     const double least = inner.end + clear_length + groove_half_width(groove);
     if (groove.at.value() < least - same_length.value())
         report.add(field, fmt::format("must be at least {}: the {} ends at {}", mm(least), inner.what, mm(inner.end)),
-                   fix_to(field, rounded_up(least)));
+                   own_quantity(last_key_of(field), Dimension::length));
     else if (from <= length_of(bar) && !lies_in_one_section(bar, from, to))
         report.add(field,
                    fmt::format("must keep the groove, from {} to {} with {} on each side, within one section and off "
@@ -164,10 +176,15 @@ void check_groove_place(RuleReport& report, const Case& asked, Side side, std::s
         report.add(field,
                    fmt::format("must be at least {}: grooves stand in order from the joint outward, {} apart",
                                mm(free_from), mm(clear_length)),
-                   fix_to(field, rounded_up(free_from)));
+                   own_quantity(last_key_of(field), Dimension::length));
 }
 
 }  // namespace
+
+bool bore_fits(const Bar& bar)
+{
+    return !(bar.bore.value() < 0.0 || bar.bore.value() > greatest_bore(bar) + same_length.value());
+}
 
 void check_bar(RuleReport& report, const Case& asked, Side side)
 {
@@ -234,7 +251,7 @@ void check_load_end(RuleReport& report, const Case& asked, Side side)
                    fmt::format("must be at least {}: the loaded end needs one diameter ({}) of plain bar beyond the "
                                "last weld, fillet or groove at {}",
                                mm(least), mm(diameter), mm(feature)),
-                   fix_to(field, rounded_up(least)));
+                   own_quantity(last_key_of(field), Dimension::length));
     if (asked.joint) return;
     const double first_diameter = bar.sections.front().diameter.value();
     if (first_feature < first_diameter - same_length.value())

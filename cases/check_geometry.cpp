@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "cases/bar_shape.h"
+#include "cases/case_table.h"
 #include "cases/check_parts.h"
 
 namespace splicewright
@@ -43,7 +44,7 @@ void check_slenderness(RuleReport& report, const Case& part)
 std::vector<Problem> geometry_problems(const Case& asked, const Places& places, const std::string& file)
 {
     RuleReport report(places, file);
-    const Case part = plausible_part(report, asked);
+    Case part = plausible_part(report, asked);
     bool has_sections = true;
     for (const Side side : both_sides)
     {
@@ -52,6 +53,8 @@ std::vector<Problem> geometry_problems(const Case& asked, const Places& places, 
         has_sections = has_sections && !bar->sections.empty();
         if (bar->sections.empty()) continue;
         check_bar(report, part, side);
+        // What follows from a bore that cannot be is not told again.
+        if (!bore_fits(*bar)) part.bar[index(side)]->bore = Millimetre(unread);
         check_grooves(report, part, side);
         check_load_end(report, part, side);
     }

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cases/own_value.h"
 #include "cases/rule_report.h"
 #include "cases/units.h"
 
@@ -31,10 +32,12 @@ void check_torque(RuleReport& report, const Load& load)
     if (peak < 0.0 || peak > greatest_torque)
         report.add("load.peak_torque", fmt::format("must be from 0 to {}", moment(greatest_torque)),
                    peak < 0.0 ? fmt::format("peak_torque = \"{}\": its direction makes no difference", moment(-peak))
-                              : "peak_torque = \"900 N*m\"");
+                              : own_quantity("peak_torque", Dimension::moment));
     if (running < 0.0 || running > peak)
         report.add("load.running_torque", fmt::format("must be from 0 to the peak torque of {}", moment(peak)),
-                   peak > 0.0 ? fmt::format("running_torque = \"{}\"", moment(peak)) : "give peak_torque as well");
+                   peak <= 0.0     ? "give peak_torque as well"
+                   : running < 0.0 ? fmt::format("running_torque = \"{}\"", moment(std::min(-running, peak)))
+                                   : "running_torque = \"... N*m\" with your value, or a larger peak_torque");
 }
 
 void check_block(RuleReport& report, const Load& load, std::size_t number)
@@ -55,21 +58,21 @@ void check_block(RuleReport& report, const Load& load, std::size_t number)
                                moment(largest)),
                    fmt::format("peak_torque = \"{}\", or a smaller block", moment(largest)));
     if (block.count < 1.0 || block.count > greatest_block_count)
-        report.add(field + ".count", "must be from 1 to 1e12 cycles", "count = 4000");
+        report.add(field + ".count", "must be from 1 to 1e12 cycles", own_number("count"));
 }
 
 void check_bending(RuleReport& report, const Load& load)
 {
     const double angle = load.joint_angle.value();
     if (angle < 0.0 || angle > greatest_angle)
-        report.add("load.joint_angle", "must be from 0 to 50 deg", "joint_angle = \"7 deg\"");
+        report.add("load.joint_angle", "must be from 0 to 50 deg", own_quantity("joint_angle", Dimension::angle));
     if (angle > 0.0 && load.peak_torque.value() <= 0.0)
         report.add("load.joint_angle", "needs a peak torque above 0: the bending comes from the torque",
-                   "give peak_torque = \"900 N*m\", or bending = \"90 N*m\" in place of joint_angle");
+                   "give peak_torque, or bending in place of joint_angle");
     const double bending = load.peak_bending.value();
     if (angle == 0.0 && (bending < 0.0 || bending > greatest_torque))
         report.add("load.bending", fmt::format("must be from 0 to {}", moment(greatest_torque)),
-                   "bending = \"90 N*m\"");
+                   own_quantity("bending", Dimension::moment));
 }
 
 std::size_t n_stated_blocks(const Load& load)
@@ -114,17 +117,19 @@ std::vector<Problem> load_problems(const Case& asked, const Places& places, cons
     check_blocks(report, load);
     check_history(report, load);
     if (std::abs(load.axial.value()) > greatest_axial)
-        report.add("load.axial", "must be from -10000 to 10000 kN", "axial = \"2 kN\"");
+        report.add("load.axial", "must be from -10000 to 10000 kN", own_quantity("axial", Dimension::force));
     if (load.speed.value() < 0.0 || load.speed.value() > greatest_speed)
-        report.add("load.speed", "must be from 0 to 50000 rpm", "speed = \"1300 rpm\"");
+        report.add("load.speed", "must be from 0 to 50000 rpm", own_quantity("speed", Dimension::speed));
     if (load.revolutions < 1.0 || load.revolutions > greatest_revolutions)
-        report.add("load.revolutions", "must be from 1 to 1e13", "revolutions = 1e8");
+        report.add("load.revolutions", "must be from 1 to 1e13", own_number("revolutions"));
     const double tyre = load.tyre_radius.value();
     if (!load.vehicle && (tyre < smallest_tyre || tyre > largest_tyre))
-        report.add("load.tyre_radius", "must be from 50 mm to 1.5 m", "tyre_radius = \"290 mm\"");
+        report.add("load.tyre_radius", "must be from 50 mm to 1.5 m", own_quantity("tyre_radius", Dimension::length));
     const bool no_load =
         load.peak_torque.value() == 0.0 && load.peak_bending.value() == 0.0 && load.axial.value() == 0.0;
-    if (no_load) report.add("load", "has no torque, no bending and no axial force", "give peak_torque = \"900 N*m\"");
+    if (no_load)
+        report.add("load", "has no torque, no bending and no axial force",
+                   "give peak_torque = \"... N*m\" with your value");
     return report.take();
 }
 

@@ -8,6 +8,7 @@
 
 #include "cases/bar_shape.h"
 #include "cases/check_parts.h"
+#include "cases/own_value.h"
 #include "cases/rule_report.h"
 #include "cases/shape_limits.h"
 #include "cases/units.h"
@@ -54,8 +55,7 @@ void check_angle(RuleReport& report, const std::string& field, double value, dou
         report.add(field,
                    fmt::format("must be at least {} and at most {}", in_words(least, Dimension::angle),
                                in_words(greatest, Dimension::angle)),
-                   fmt::format("{} = \"{}\"", last_key_of(field),
-                               in_words(value < least ? least : greatest, Dimension::angle)));
+                   own_quantity(last_key_of(field), Dimension::angle));
 }
 
 void check_as_built(RuleReport& report, const Case& asked)
@@ -79,7 +79,7 @@ void check_overall_length(RuleReport& report, const Case& asked)
             report.add("making.overall_length",
                        fmt::format("must be at least {}: the welds need {} of the first section of the {} bar",
                                    mm(shortest), mm(taken_length(asked, side)), name_of(side)),
-                       fix_to("making.overall_length", rounded_up(shortest)));
+                       own_quantity("overall_length", Dimension::length));
     }
     // More than half as long again is a slip, not a wish: the stresses are those of the drawn shaft.
     report.keep_between("making.overall_length", wanted, 0, 1.5 * drawn,
@@ -136,9 +136,11 @@ std::vector<Problem> making_problems(const Case& whole, const Places& places, co
                             "the plunge that the joints have");
     }
     if (making.heat_input.value() < least_heat_input || making.heat_input.value() > greatest_heat_input)
-        report.add("making.heat_input", "must be at least 0.2 and at most 10 kJ/mm", "heat_input = \"1 kJ/mm\"");
+        report.add("making.heat_input", "must be at least 0.2 and at most 10 kJ/mm",
+                   own_quantity("heat_input", Dimension::heat_input));
     if (making.hydrogen < least_hydrogen || making.hydrogen > greatest_hydrogen)
-        report.add("making.hydrogen", "must be at least 0.5 and at most 50 ml/100g", "hydrogen = \"5 ml/100g\"");
+        report.add("making.hydrogen", "must be at least 0.5 and at most 50 ml/100g",
+                   own_quantity("hydrogen", Dimension::hydrogen));
     return report.take();
 }
 

@@ -16,6 +16,7 @@ Case plausible_part(RuleReport& report, const Case& asked);
 
 // The rules of check_geometry, one function for each part.
 void check_bar(RuleReport& report, const Case& asked, Side side);
+bool bore_fits(const Bar& bar);  // within the limits that check_bar reports
 void check_grooves(RuleReport& report, const Case& asked, Side side);
 void check_load_end(RuleReport& report, const Case& asked, Side side);
 void check_joint(RuleReport& report, const Case& asked);

@@ -28,7 +28,7 @@ constexpr Range fit{-1.0, 10.0};
 // The value when it lies in its range, else `unread`, after a report.
 Millimetre kept(RuleReport& report, const std::string& field, Millimetre value, Range range)
 {
-    if (report.keep_between(field, value.value(), range.least, range.greatest) == Kept::yes) return value;
+    if (report.keep_plausible(field, value.value(), range.least, range.greatest) == Kept::yes) return value;
     return Millimetre(unread);
 }
 

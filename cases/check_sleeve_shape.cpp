@@ -42,6 +42,20 @@ double wall_over_larger_bore(const Case& asked, double outer)
     return (outer - std::max(bore_of(asked, Side::left), bore_of(asked, Side::right))) / 2;
 }
 
+// The least outer diameter that leaves both walls and room for the leg of the weld, and what the key for it would say.
+std::string thicker_sleeve(const Case& asked, const std::string& key)
+{
+    const double bore = std::max(bore_of(asked, Side::left), bore_of(asked, Side::right));
+    const double bar = std::max(diameter_of(asked, Side::left), diameter_of(asked, Side::right));
+    const double leg = asked.sleeve->weld.leg_on_sleeve.value();
+    const bool by_wall = key == "wall";
+    const double least = std::max(bore + 2 * least_wall, std::isfinite(leg) ? bar + 2 * leg : 0.0);
+    double value = rounded_up(by_wall ? (least - bore) / 2 : least);
+    const double stub = ((by_wall ? bore + 2 * value : value) - bar) / 2 - leg;
+    if (stub > round_off && stub < least_stub) value += 0.01;
+    return fix_to(key, value);
+}
+
 void check_walls(RuleReport& report, const Case& asked)
 {
     const double outer = asked.sleeve->outer_diameter.value();
@@ -58,7 +72,7 @@ void check_walls(RuleReport& report, const Case& asked)
             report.add("sleeve.outer_diameter",
                        fmt::format("must leave a wall of at least {} over the {} bore of {}, not {}", mm(least_wall),
                                    name_of(side), mm(bore_of(asked, side)), mm(wall)),
-                       fmt::format("outer_diameter = \"{}\"", mm(rounded_up(bore_of(asked, side) + 2 * least_wall))));
+                       thicker_sleeve(asked, report.key_of("sleeve.outer_diameter")));
     }
 }
 
@@ -92,7 +106,7 @@ void check_fit(RuleReport& report, const Case& asked, Side side)
         report.add(field,
                    fmt::format("gives a diametral clearance of {} on the {}, and at most {} is allowed", mm(clearance),
                                name_of(side), mm(greatest_clearance)),
-                   "bore the sleeve to fit its bar: clearance = \"0.02 mm\"");
+                   "bore the sleeve to fit its bar");
     const double greatest_press = greatest_press_share * diameter_of(asked, side);
     if (-clearance > greatest_press + same_length.value())
         report.add(field,

@@ -7,6 +7,7 @@
 #include "cases/bar_shape.h"
 #include "cases/check_parts.h"
 #include "cases/materials.h"
+#include "cases/own_value.h"
 #include "cases/shape_limits.h"
 
 namespace splicewright
@@ -76,7 +77,7 @@ void check_first_section(RuleReport& report, const Case& asked, Side side)
         report.add(field,
                    fmt::format("must be at least {}: the {} takes {} of it", mm(least),
                                half_lap > blend ? "half lap" : "butt weld", mm(std::max(blend, half_lap))),
-                   fix_to(field, rounded_up(least)));
+                   own_quantity("length", Dimension::length));
 }
 
 void check_half_lap(RuleReport& report, const Case& asked)
@@ -145,7 +146,7 @@ void check_joint(RuleReport& report, const Case& asked)
     if (std::abs(left_bore - right_bore) > same_length.value())
         report.add("right.bore",
                    fmt::format("must be that of the left bar, {}, where the two are welded", mm(left_bore)),
-                   left_bore > 0.0 ? fix_to("bore", left_bore) : "remove bore");
+                   "measure both: one bore runs through both bars");
     const double smaller = smaller_diameter(asked);
     if (std::abs(left - right) > greatest_difference * smaller + same_length.value())
     {

@@ -91,7 +91,7 @@ Result<double> vickers_hardness(std::string_view text)
         return refusal("must be one number with its scale HRC, HB or HV",
                        number.fault == NumberFault::none && number.rest.empty()
                            ? fmt::format("{} {}", number.written, number.value <= 70 ? "HRC" : "HB")
-                           : "28 HRC");
+                           : "... HRC");
     if (number.value < scale->least || number.value > scale->greatest)
         return refusal(fmt::format("must be from {:g} to {:g} {}, where strength goes with hardness", scale->least,
                                    scale->greatest, scale->name),

@@ -3,6 +3,7 @@
 
 #include <charconv>
 #include <cmath>
+#include <regex>
 
 #include "cases/plain_text.h"
 
@@ -48,16 +49,17 @@ Fraction fraction_at_start(std::string_view text)
     return found;
 }
 
-// The number with its decimal comma made a point, or its thousands commas left out.
+// The number with its decimal comma made a point, or its thousands commas left out; empty where it could be either.
 std::string without_comma(std::string_view text)
 {
-    const std::size_t end = text.find_first_not_of("0123456789.,");
-    const std::string_view number = text.substr(0, end);
-    const std::size_t comma = number.find(',');
+    const std::string_view number = text.substr(0, text.find_first_not_of("0123456789.,"));
+    const std::size_t comma = number.find(','), point = number.find('.');
     const bool one_comma = number.find(',', comma + 1) == std::string_view::npos;
-    const bool has_point = number.find('.') != std::string_view::npos;
-    if (one_comma && !has_point) return replaced(number, ",", ".");
-    return replaced(number, ",", "");
+    const bool groups_of_three =
+        std::regex_match(std::string(number), std::regex(R"([0-9]{1,3}(,[0-9]{3})+(\.[0-9]+)?)"));
+    if (one_comma && point == std::string_view::npos && !groups_of_three) return replaced(number, ",", ".");
+    if (groups_of_three && !(one_comma && point == std::string_view::npos)) return replaced(number, ",", "");
+    return {};
 }
 
 NumberFault fault_after(std::string_view rest)
@@ -120,7 +122,7 @@ LeadingNumber leading_number(std::string_view text)
     if (negative)
     {
         number.value = -number.value;
-        number.written = "-" + number.written;
+        if (!number.written.empty()) number.written = "-" + number.written;
     }
     return number;
 }

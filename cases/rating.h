@@ -9,9 +9,12 @@ namespace splicewright
 
 enum class StressRelief
 {
-    none,             // as welded
-    stress_relieved,  // the whole splice, after its last weld
+    none,             // as welded: case III of [Hobbacher2016] 3.5.1
+    unconstrained,    // small, thin and welded without constraint: case II
+    stress_relieved,  // the whole splice, after its last weld: case I
 };
+
+const char* name_of(StressRelief relief);  // "stress relieved"
 
 // What the user asks of the fatigue of the welds, `[judgement]`; as it stands here: nothing asked.
 struct Rating

@@ -16,8 +16,8 @@ namespace
 Section section_at(const CaseTable& table)
 {
     Section section;
-    section.length = table.required_length("length", "190 mm");
-    section.diameter = table.required_length("diameter", "28.4 mm");
+    section.length = table.required_length("length");
+    section.diameter = table.required_length("diameter");
     section.fillet = table.length("fillet").value_or(Millimetre(0.0));
     table.report_unknown_keys();
     return section;
@@ -26,9 +26,9 @@ Section section_at(const CaseTable& table)
 Groove groove_at(const CaseTable& table)
 {
     Groove groove;
-    groove.at = table.required_length("at", "150 mm");
-    groove.depth = table.required_length("depth", "1 mm");
-    groove.radius = table.required_length("radius", "1 mm");
+    groove.at = table.required_length("at");
+    groove.depth = table.required_length("depth");
+    groove.radius = table.required_length("radius");
     table.report_unknown_keys();
     return groove;
 }
@@ -52,7 +52,7 @@ BarSurface default_surface(const CaseTable& table, const Bar& bar)
 
 BarSurface surface_at(const CaseTable& table, const Bar& bar)
 {
-    const auto word = table.text("surface", "machined");
+    const auto word = table.text("surface");
     if (!word) return table.has("surface") ? BarSurface::hot_rolled : default_surface(table, bar);
     std::vector<std::string> names;
     std::string all;
@@ -64,7 +64,8 @@ BarSurface surface_at(const CaseTable& table, const Bar& bar)
     }
     const auto meant = nearest(*word, names, 1);
     table.report("surface", fmt::format("must be one of {}", all),
-                 fmt::format("surface = \"{}\"", meant.empty() ? "machined" : meant.front()));
+                 meant.empty() ? "one of these words, or remove surface: it is then taken on the safe side"
+                               : fmt::format("surface = \"{}\"", meant.front()));
     return BarSurface::hot_rolled;
 }
 
@@ -73,7 +74,7 @@ BarSurface surface_at(const CaseTable& table, const Bar& bar)
 Bar bar_at(const CaseTable& table, const std::vector<Material>& stated)
 {
     Bar bar;
-    if (!table.has("material")) table.report("material", "is missing", "material = \"C45 +QT\"");
+    if (!table.has("material")) table.report("material", "is missing", how_to_name_a_steel);
     bar.material = material_at(table, "material", MaterialUse::part, stated).value_or(Material{});
     const auto bore = table.length("bore");
     if (!bore) table.note_default("bore", "0 mm", "solid bar");
@@ -83,10 +84,7 @@ Bar bar_at(const CaseTable& table, const std::vector<Material>& stated)
     const std::string header = "[[" + table.field("section") + "]]";
     if (!table.has("section"))
         table.report("section", "is missing: a bar needs at least one section",
-                     header + " with length = \"190 mm\" and diameter = \"28.4 mm\"");
-    else if (bar.sections.empty())
-        table.report("section", "must have at least one entry",
-                     header + " with length = \"190 mm\" and diameter = \"28.4 mm\"");
+                     header + " with length = \"... mm\" and diameter = \"... mm\"");
 
     for (const CaseTable& groove : table.tables("groove")) bar.grooves.push_back(groove_at(groove));
     bar.surface = surface_at(table, bar);

@@ -31,7 +31,7 @@ double joint_diameter(const std::optional<Bar>& bar)
 
 std::string title_of(const CaseTable& top, const std::string& file)
 {
-    if (const auto title = top.text("title", "Rear left half shaft")) return *title;
+    if (const auto title = top.text("title")) return *title;
     if (top.has("title")) return {};
     const std::string stem = std::filesystem::path(file).stem().string();
     top.note_default("title", stem, "name of the file");
@@ -46,7 +46,7 @@ void check_parts(const CaseTable& top)
                    "add [left] and [right], or one of them for a plain shaft");
     if (left && right && !top.has("joint"))
         top.report("joint", "is missing: two bars need one",
-                   "add [joint] with penetration = \"full\", or leave one bar out for a plain shaft");
+                   "add [joint] with its penetration, or leave one bar out for a plain shaft");
     if (top.has("joint") && left != right)
         top.report("joint", fmt::format("needs two bars, and [{}] is missing", left ? "right" : "left"),
                    fmt::format("add [{}], or remove [joint] for a plain shaft", left ? "right" : "left"));
@@ -54,7 +54,7 @@ void check_parts(const CaseTable& top)
         top.report("sleeve", "needs a joint to cover", "add [joint], or remove [sleeve] for a plain shaft");
     if (!top.has("load"))
         top.report("load", "is missing: nothing can be judged without a load",
-                   "add [load] with peak_torque = \"900 N*m\"");
+                   "add [load] with peak_torque = \"... N*m\"");
 }
 
 void note_unused_materials(Findings& findings, const Case& asked, const std::vector<Material>& stated)

@@ -18,14 +18,17 @@ std::optional<Millimetre> penetration_at(const CaseTable& table)
 {
     if (!table.has("penetration"))
     {
-        table.report("penetration", "is missing: what is fused decides the strength",
-                     "penetration = \"full\", or the proven depth: penetration = \"9 mm\"");
+        table.report(
+            "penetration", "is missing: what is fused decides the strength",
+            "penetration = \"... mm\" with the proven depth, or penetration = \"full\" where that can be proven");
         return std::nullopt;
     }
     if (const auto word = table.word("penetration"); word && lower_case(trimmed(*word)) == "full") return std::nullopt;
     if (const auto word = table.word("penetration"); word && leading_number(*word).fault == NumberFault::absent)
     {
-        table.report("penetration", "must be \"full\" or a depth", "penetration = \"full\", or penetration = \"9 mm\"");
+        table.report(
+            "penetration", "must be \"full\" or a depth",
+            "penetration = \"... mm\" with the proven depth, or penetration = \"full\" where that can be proven");
         return Millimetre(unread);
     }
     return table.length("penetration");

@@ -7,6 +7,7 @@
 
 #include "cases/materials.h"
 #include "cases/nearest.h"
+#include "cases/own_value.h"
 #include "cases/plain_text.h"
 #include "cases/read_parts.h"
 
@@ -31,7 +32,7 @@ constexpr std::array<NamedFactor, 4> partial_factors{{{"safe life, high conseque
                                                       {"damage tolerant, high consequence", 1.15},
                                                       {"damage tolerant, low consequence", 1.0}}};
 
-constexpr std::array<const char*, 2> reliefs{"none", "stress relieved"};
+constexpr std::array<const char*, 3> reliefs{"none", "unconstrained", "stress relieved"};
 
 // Index of the word in a list of names; a word that is none of them is reported with the nearest.
 template <class Names, class NameOf>
@@ -48,7 +49,8 @@ std::optional<std::size_t> listed_word(const CaseTable& table, const char* key, 
     for (const std::string& name : known) all += fmt::format("{}\"{}\"", all.empty() ? "" : ", ", name);
     const auto meant = nearest(word, known, 1);
     table.report(key, fmt::format("must be one of {}", all),
-                 fmt::format("{} = \"{}\"", key, meant.empty() ? known.front() : meant.front()));
+                 meant.empty() ? fmt::format("one of these, or remove {}: it is then taken on the safe side", key)
+                               : fmt::format("{} = \"{}\"", key, meant.front()));
     return std::nullopt;
 }
 
@@ -58,7 +60,8 @@ void read_survival(const CaseTable& table, Rating& rating)
     if (!rating.survival)
         table.note_default("survival", "97.7 %", "as the classes have it, mean less two deviations (from memory)");
     else if (*rating.survival < least_survival || *rating.survival > greatest_survival)
-        table.report("survival", "must be between 90 % and 99.99 %", "survival = \"97.7 %\"");
+        table.report("survival", "must be between 90 % and 99.99 %",
+                     "survival = \"97.7 %\", that of the classes, or your own");
 }
 
 void read_partial_factor(const CaseTable& table, Rating& rating)
@@ -71,13 +74,13 @@ void read_partial_factor(const CaseTable& table, Rating& rating)
         rating.partial_factor = partial_factors[*at].factor;
         rating.partial_factor_name = partial_factors[*at].name;
     }
-    else if (const auto stated = table.plain_number("partial_factor", "1.35"))
+    else if (const auto stated = table.plain_number("partial_factor"))
     {
         rating.partial_factor = *stated;
         rating.partial_factor_name = "stated";
         if (*stated < 1 || *stated > greatest_partial_factor)
             table.report("partial_factor", "must be between 1 and 3, or the name of a class",
-                         "partial_factor = 1.35, or partial_factor = \"safe life, high consequence\"");
+                         "partial_factor = \"safe life, high consequence\", the strictest class, or your own");
     }
     else if (!table.has("partial_factor"))
         table.note_default("partial_factor", "1.35", "safe life, high consequence, EN 1993-1-9 (from memory)");
@@ -85,19 +88,19 @@ void read_partial_factor(const CaseTable& table, Rating& rating)
 
 void read_relief(const CaseTable& table, Rating& rating)
 {
-    const auto word = table.text("r_ratio_enhancement", "none");
+    const auto word = table.text("r_ratio_enhancement");
     if (!word)
     {
         if (!table.has("r_ratio_enhancement")) table.note_default("r_ratio_enhancement", "none", "as welded");
         return;
     }
     const auto at = listed_word(table, "r_ratio_enhancement", *word, reliefs, [](const char* name) { return name; });
-    if (at && *at == 1) rating.relief = StressRelief::stress_relieved;
+    if (at) rating.relief = static_cast<StressRelief>(*at);
 }
 
 void read_misalignment(const CaseTable& table, Rating& rating)
 {
-    const auto stated = table.plain_number("misalignment_factor", "1.1");
+    const auto stated = table.plain_number("misalignment_factor");
     if (!stated)
     {
         if (!table.has("misalignment_factor"))
@@ -106,7 +109,7 @@ void read_misalignment(const CaseTable& table, Rating& rating)
     }
     rating.misalignment_factor = *stated;
     if (*stated < 1 || *stated > greatest_misalignment_factor)
-        table.report("misalignment_factor", "must be between 1 and 3", "misalignment_factor = 1.1");
+        table.report("misalignment_factor", "must be between 1 and 3", own_number("misalignment_factor"));
 }
 
 void note_what_it_asks(const CaseTable& table, const Rating& rating)
@@ -121,6 +124,11 @@ void note_what_it_asks(const CaseTable& table, const Rating& rating)
         cautions.push_back(fmt::format(
             "The survival asked for is {:.4g} %: more of such welds may break than the 2.3 % that the classes allow.",
             100 * *rating.survival));
+    if (rating.relief == StressRelief::unconstrained)
+        cautions.emplace_back(
+            "The splice is rated as welded without constraint: that is meant for small thin parts with short welds, "
+            "and "
+            "the ring welds of a splice are neither; show by a measurement that little stress is locked in.");
     if (rating.relief == StressRelief::stress_relieved)
         cautions.emplace_back(
             "The splice is rated as stress-relieved: that holds only for a soak of the whole splice after its last "
@@ -128,6 +136,8 @@ void note_what_it_asks(const CaseTable& table, const Rating& rating)
 }
 
 }  // namespace
+
+const char* name_of(StressRelief relief) { return reliefs[static_cast<std::size_t>(relief)]; }
 
 double deviations_below_mean(double survival)
 {

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "cases/own_value.h"
 #include "cases/read_parts.h"
 #include "cases/torque_history.h"
 
@@ -20,16 +21,15 @@ constexpr double most_repeats = 1e9;         // against slips, common practice, 
 TorqueBlock block_at(const CaseTable& table)
 {
     TorqueBlock block;
-    const char* const example = "[\"0 N*m\", \"900 N*m\"]";
-    block.name = table.required_text("name", "standing start").value_or("");
-    const auto torque = table.quantity_pair("torque", Dimension::moment, example);
+    block.name = table.required_text("name").value_or("");
+    const auto torque = table.quantity_pair("torque", Dimension::moment);
     if (!torque)
         table.report("torque", "is missing: the lowest and highest torque of the cycle must be given",
-                     fmt::format("torque = {}", example));
+                     "torque = [\"... N*m\", \"... N*m\"] with your values");
     block.low = NewtonMillimetre(torque ? (*torque)[0] : unread);
     block.high = NewtonMillimetre(torque ? (*torque)[1] : unread);
-    const auto count = table.plain_number("count", "4000");
-    if (!count) table.report("count", "is missing: cycles in the life asked for", "count = 4000");
+    const auto count = table.plain_number("count");
+    if (!count) table.report("count", "is missing: cycles in the life asked for", own_number("count"));
     block.count = count.value_or(unread);
     table.report_unknown_keys();
     return block;
@@ -69,21 +69,22 @@ void read_bending(const CaseTable& table, Load& load)
 
 double repeats_at(const CaseTable& table)
 {
-    const auto repeats = table.plain_number("history_repeats", "500");
+    const auto repeats = table.plain_number("history_repeats");
     if (!repeats) table.note_default("history_repeats", "1", "the history is taken as the whole life");
     if (repeats && (*repeats < 1 || *repeats > most_repeats))
-        table.report("history_repeats", "must be from 1 to 1e9", "history_repeats = 500");
+        table.report("history_repeats", "must be from 1 to 1e9", own_number("history_repeats"));
     return repeats.value_or(1);
 }
 
 // Adds the cycles of the history as blocks; nothing but problems when it cannot be read.
 void read_history(const CaseTable& table, Load& load)
 {
-    const auto name = table.text("torque_history", "torque.csv");
+    const auto name = table.text("torque_history");
     if (!table.has("torque_history"))
     {
         if (table.has("history_repeats"))
-            table.report("history_repeats", "needs a torque_history to repeat", "give torque_history = \"torque.csv\"");
+            table.report("history_repeats", "needs a torque_history to repeat",
+                         "give torque_history as well, or remove history_repeats");
         return;
     }
     const double repeats = repeats_at(table);
@@ -175,7 +176,7 @@ Load load_at(const CaseTable& table)
     if (!speed) table.note_default("speed", "not given", "no whirl and no balance can be judged");
     load.speed = RadianPerSecond(speed.value_or(0.0));
     load.tyre_radius = tyre_radius_at(table, load);
-    const auto revolutions = table.plain_number("revolutions", "1e8");
+    const auto revolutions = table.plain_number("revolutions");
     if (!revolutions) table.note_default("revolutions", "1e8", default_distance(load.tyre_radius));
     load.revolutions = revolutions.value_or(default_revolutions);
 

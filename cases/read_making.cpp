@@ -56,7 +56,7 @@ public:
     // One of a few words.
     [[nodiscard]] std::string word(const char* key, const std::vector<std::string>& allowed, const char* reason)
     {
-        const auto stated = table_ != nullptr ? table_->text(key, allowed.front()) : std::nullopt;
+        const auto stated = table_ != nullptr ? table_->text(key) : std::nullopt;
         if (!stated)
         {
             if (table_ == nullptr || !table_->has(key)) noted(key, 0, allowed.front(), reason);
@@ -66,7 +66,7 @@ public:
             if (lower_case(trimmed(*stated)) == lower_case(word)) return word;
         std::string choice;
         for (const std::string& word : allowed) choice += fmt::format("{}\"{}\"", choice.empty() ? "" : ", ", word);
-        table_->report(key, fmt::format("must be one of {}", choice), fmt::format("{} = \"{}\"", key, allowed.front()));
+        table_->report(key, fmt::format("must be one of {}", choice), fmt::format("one of these, or remove {}", key));
         return allowed.front();
     }
 
@@ -91,7 +91,7 @@ void read_lengths(const CaseTable& table, Making& making)
     making.plunge_available = table.length("plunge_available");
     if (!making.plunge_available && table.has("plunge_used"))
         table.report("plunge_used", "needs plunge_available to be taken from",
-                     "give plunge_available = \"20 mm\" as well");
+                     "give plunge_available as well, or remove plunge_used");
 }
 
 }  // namespace

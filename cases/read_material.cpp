@@ -8,6 +8,7 @@
 #include "cases/heated_yield.h"
 #include "cases/materials.h"
 #include "cases/nearest.h"
+#include "cases/own_value.h"
 #include "cases/plain_text.h"
 #include "cases/read_parts.h"
 
@@ -17,7 +18,8 @@ namespace
 {
 
 constexpr const char* how_to_define =
-    "define one: [[material]] with name = \"...\", yield = \"430 MPa\", tensile = \"650 MPa\"; or say \"unknown\"";
+    "define one: [[material]] with name = \"...\", yield = \"... MPa\" and tensile = \"... MPa\" from its certificate; "
+    "or say \"unknown\"";
 constexpr std::size_t most_stated_materials = 50;
 constexpr double doubtful_difference = 0.15;  // of the tensile strength against that of the hardness, judgement
 constexpr const char* default_filler = "ER70S-6";
@@ -31,12 +33,14 @@ void check_strength(const CaseTable& table, const Material& material)
     const double yield = material.yield.value(), tensile = material.tensile.value();
     const double modulus = material.elastic_modulus.value();
     if (yield <= least_yield)
-        table.report("yield", "must be above 50 MPa", "yield = \"430 MPa\", from the certificate of the bar");
-    if (yield > greatest_tensile) table.report("yield", "must be at most 4000 MPa", "yield = \"430 MPa\"");
+        table.report("yield", "must be above 50 MPa", "yield = \"... MPa\" from the certificate of the bar");
+    if (yield > greatest_tensile)
+        table.report("yield", "must be at most 4000 MPa", "yield = \"... MPa\" from the certificate of the bar");
     else if (tensile < yield)
         table.report("tensile", fmt::format("must be at least the yield of {}", in_words(yield, Dimension::stress)),
-                     fmt::format("tensile = \"{}\" or more, from the certificate", in_words(yield, Dimension::stress)));
-    if (tensile > greatest_tensile) table.report("tensile", "must be at most 4000 MPa", "tensile = \"650 MPa\"");
+                     "tensile = \"... MPa\" from the certificate of the bar");
+    if (tensile > greatest_tensile)
+        table.report("tensile", "must be at most 4000 MPa", "tensile = \"... MPa\" from the certificate of the bar");
     if (modulus < least_modulus || modulus > greatest_modulus)
         table.report("elastic_modulus", "must be between 50 and 400 GPa", "elastic_modulus = \"210 GPa\" for steel");
     if (material.poisson_ratio < 0.0 || material.poisson_ratio > greatest_poisson_ratio)
@@ -57,9 +61,9 @@ Composition chemistry_of(const CaseTable& material)
     table->report_unknown_keys();
     const auto percent = [&](const char* element)
     {
-        const double value = table->plain_number(element, "0.45").value_or(0.0);
+        const double value = table->plain_number(element).value_or(0.0);
         if (value < 0.0 || value > 50.0)
-            table->report(element, "must be a mass percent between 0 and 50", fmt::format("{} = 0.45", element));
+            table->report(element, "must be a mass percent between 0 and 50", own_number(element));
         return value;
     };
     return {percent("C"),  percent("Si"), percent("Mn"), percent("Cr"),
@@ -74,7 +78,8 @@ HeatedYield named_state(const CaseTable& table, const std::string& name)
         if (comparable_name(known.state) == comparable_name(name)) return known;
         names += fmt::format("{}{}", names.empty() ? "" : ", ", known.state);
     }
-    table.report("heat_state", fmt::format("must be one of: {}", names), "heat_state = \"quenched and tempered\"");
+    table.report("heat_state", fmt::format("must be one of: {}", names),
+                 "one of these, or remove heat_state: it is then taken on the safe side");
     return {};
 }
 
@@ -89,15 +94,15 @@ HeatedYield default_heated_yield(const std::string& name, std::optional<double> 
 
 void read_heated_yield(const CaseTable& table, std::optional<double> vickers, Material& material)
 {
-    const auto stated = table.plain_number("heated_yield_factor", "0.75");
-    const auto state = table.text("heat_state", "quenched and tempered");
+    const auto stated = table.plain_number("heated_yield_factor");
+    const auto state = table.text("heat_state");
     if (stated && state)
         table.report("heat_state", "must not stand beside heated_yield_factor, which it would give",
                      "keep either heat_state or heated_yield_factor");
     if (stated)
     {
         if (*stated < 0.2 || *stated > 1.0)
-            table.report("heated_yield_factor", "must be between 0.2 and 1", "heated_yield_factor = 0.75");
+            table.report("heated_yield_factor", "must be between 0.2 and 1", own_number("heated_yield_factor"));
         material.heated_yield_factor = *stated;
         material.heated_yield_reason = "stated in the case";
         return;
@@ -113,7 +118,7 @@ void read_heated_yield(const CaseTable& table, std::optional<double> vickers, Ma
 
 std::optional<double> vickers_at(const CaseTable& table)
 {
-    const auto text = table.text("hardness", "28 HRC");
+    const auto text = table.text("hardness");
     if (!text) return std::nullopt;
     const Result<double> read = vickers_hardness(*text);
     if (read.has_value()) return read.value();
@@ -155,15 +160,15 @@ void read_strength(const CaseTable& table, std::optional<double> vickers, Materi
 {
     const bool has_both = table.has("yield") && table.has("tensile");
     material.yield = material.tensile = Megapascal(unread);
-    const auto read = [&](const char* key, const char* example, Megapascal& value)
+    const auto read = [&](const char* key, Megapascal& value)
     {
         if (table.has(key) || !table.has("hardness"))
-            value = Megapascal(table.required_quantity(key, Dimension::stress, example));
+            value = Megapascal(table.required_quantity(key, Dimension::stress));
     };
-    read("yield", "430 MPa", material.yield);
-    read("tensile", "650 MPa", material.tensile);
+    read("yield", material.yield);
+    read("tensile", material.tensile);
     if (!vickers) return;
-    const std::string hardness = table.text("hardness", "28 HRC").value_or("");
+    const std::string hardness = table.text("hardness").value_or("");
     if (!has_both)
     {
         estimate_strength(table, *vickers, hardness, material);
@@ -188,7 +193,8 @@ void read_toughness(const CaseTable& table, Material& material)
     material.toughness_reason = "stated in the case";
     material.toughness_provenance = Provenance::stated;
     if (*material.toughness < least_toughness || *material.toughness > greatest_toughness)
-        table.report("toughness", "must be between 10 and 500 MPa*m^0.5", "toughness = \"62 MPa*m^0.5\"");
+        table.report("toughness", "must be between 10 and 500 MPa*m^0.5",
+                     own_quantity("toughness", Dimension::toughness));
 }
 
 Material stated_material(const CaseTable& table)
@@ -197,14 +203,14 @@ Material stated_material(const CaseTable& table)
     material.form = "stated";
     material.condition = "as stated in the case";
     material.provenance = Provenance::stated;
-    material.name = table.required_text("name", "front shaft, certificate 1234").value_or("");
-    material.source = table.text("source", "mill certificate 1234").value_or("stated in the case");
+    material.name = table.required_text("name").value_or("");
+    material.source = table.text("source").value_or("stated in the case");
     const std::optional<double> vickers = vickers_at(table);
     read_strength(table, vickers, material);
     const auto modulus = table.quantity("elastic_modulus", Dimension::stress);
     if (!modulus) table.note_default("elastic_modulus", "210 GPa", "steel, common practice");
     material.elastic_modulus = Megapascal(modulus.value_or(210e3));
-    const auto poisson_ratio = table.plain_number("poisson_ratio", "0.3");
+    const auto poisson_ratio = table.plain_number("poisson_ratio");
     if (!poisson_ratio) table.note_default("poisson_ratio", "0.3", "steel, common practice");
     material.poisson_ratio = poisson_ratio.value_or(0.3);
     const auto density = table.quantity("density", Dimension::density);
@@ -275,7 +281,7 @@ std::vector<Material> stated_materials(const CaseTable& top)
 std::optional<Material> material_at(const CaseTable& table, const std::string& key, MaterialUse use,
                                     const std::vector<Material>& stated)
 {
-    const auto name = table.text(key, use == MaterialUse::filler ? default_filler : "C45 +QT");
+    const auto name = table.text(key);
     if (!name) return std::nullopt;
     if (const Material* material = stated_with_name(stated, *name)) return *material;
     const auto entry = library_material(*name);
@@ -286,9 +292,11 @@ std::optional<Material> material_at(const CaseTable& table, const std::string& k
     }
     const bool is_filler = entry->material.form == "filler";
     if (is_filler && use == MaterialUse::part)
-        table.report(key, "must be a bar or tube material, not a filler metal", fmt::format("{} = \"C45 +QT\"", key));
+        table.report(key, "must be a bar or tube material, not a filler metal", how_to_name_a_steel);
     if (!is_filler && use == MaterialUse::filler)
-        table.report(key, "must be a filler metal", fmt::format("{} = \"{}\"", key, default_filler));
+        table.report(
+            key, "must be a filler metal",
+            fmt::format("{} = \"...\" with the name of the filler metal (docs/case-format.md lists them)", key));
     note_loose_name(table, key, *name, *entry);
     return entry->material;
 }

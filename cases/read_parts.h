@@ -12,6 +12,9 @@
 namespace splicewright
 {
 
+constexpr const char* how_to_name_a_steel =
+    "material = \"...\" with the name of its steel (docs/case-format.md lists them), or material = \"unknown\"";
+
 // The parts of read_case, one for each table of the case file. They report what they find to the table's findings.
 
 // What a material is wanted for.

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cases/own_value.h"
 #include "cases/plain_text.h"
 #include "cases/read_parts.h"
 #include "cases/shape_limits.h"
@@ -57,7 +58,8 @@ std::array<double, 2> clearance_from_bore(const CaseTable& table, const std::arr
 {
     const auto press = table.length("press");
     if (press && press->value() <= 0.0)
-        table.report("press", "must be above 0: it is the largest interference meant", "press = \"0.02 mm\"");
+        table.report("press", "must be above 0: it is the largest interference meant",
+                     own_quantity("press", Dimension::length));
     std::array<double, 2> clearance{unread, unread};
     for (const Side side : both_sides)
     {
@@ -81,7 +83,7 @@ std::array<double, 2> clearance_of(const CaseTable& table, const std::array<doub
                      "must not stand beside a clearance", "keep either the bore or the clearance");
     if (!clearance && !bore)
         table.report("clearance", "is missing: how the sleeve fits its bars must be given",
-                     "clearance = \"0.02 mm\" (diametral, negative presses), or bore = \"28.42 mm\"");
+                     "clearance = \"... mm\" (diametral, negative presses), or bore = \"... mm\"");
     if (table.has("press") && !bore)
     {
         (void)table.length("press");
@@ -93,7 +95,7 @@ std::array<double, 2> clearance_of(const CaseTable& table, const std::array<doub
 
 std::optional<SlitState> stated_slit(const CaseTable& table)
 {
-    const auto word = table.text("slit", "snug");
+    const auto word = table.text("slit");
     if (!word) return std::nullopt;
     for (const SlitState state : {SlitState::open, SlitState::snug, SlitState::press, SlitState::bonded})
         if (lower_case(trimmed(*word)) == name_of(state)) return state;
@@ -113,7 +115,7 @@ void check_slit(const CaseTable& table, Side side, SlitState state, double clear
     const std::string fit = fmt::format("{} clearance is {}", name_of(side), in_words(clearance, Dimension::length));
     if (state == SlitState::press && clearance >= 0.0)
         table.report("slit", fmt::format("presses only with a negative clearance, and the {}", fit),
-                     "clearance = \"-0.02 mm\", or remove slit");
+                     "remove slit, or give a negative clearance");
     if ((state == SlitState::open || state == SlitState::snug) && clearance < 0.0)
         table.report("slit", fmt::format("cannot be {} with a negative clearance, and the {}", name_of(state), fit),
                      "slit = \"press\", or remove slit");
@@ -145,7 +147,7 @@ double outer_diameter_of(const CaseTable& table, double larger_bore)
         table.report("wall", "must not stand beside outer_diameter", "keep either outer_diameter or wall");
     if (!diameter && !wall)
         table.report("outer_diameter", "is missing: the thickness of the sleeve must be given",
-                     "outer_diameter = \"41 mm\", or wall = \"6.3 mm\"");
+                     "outer_diameter = \"... mm\", or wall = \"... mm\"");
     if (diameter)
     {
         table.stands_for("wall", "outer_diameter");
@@ -161,9 +163,9 @@ Sleeve sleeve_at(const CaseTable& table, const std::optional<CaseTable>& weld, c
                  const std::vector<Material>& stated, const Material& filler)
 {
     Sleeve sleeve;
-    if (!table.has("material")) table.report("material", "is missing", "material = \"E355 tube\"");
+    if (!table.has("material")) table.report("material", "is missing", how_to_name_a_steel);
     sleeve.material = material_at(table, "material", MaterialUse::part, stated).value_or(Material{});
-    sleeve.length = table.required_length("length", "84 mm");
+    sleeve.length = table.required_length("length");
     const auto offset = table.length("offset");
     if (!offset) table.note_default("offset", "0 mm", "centred on the joint");
     sleeve.offset = offset.value_or(Millimetre(0.0));
@@ -177,7 +179,7 @@ Sleeve sleeve_at(const CaseTable& table, const std::optional<CaseTable>& weld, c
     const auto end_wall = table.length("end_wall"), taper_length = table.length("taper_length");
     if (end_wall.has_value() != taper_length.has_value())
         table.report(end_wall ? "taper_length" : "end_wall", "is missing: a turned taper needs both",
-                     "give end_wall = \"4 mm\" and taper_length = \"15 mm\", or neither");
+                     "give end_wall and taper_length, or neither");
     const bool is_tapered = end_wall && taper_length;
     sleeve.end_diameter = is_tapered ? Millimetre(larger_bore + 2.0 * end_wall->value()) : sleeve.outer_diameter;
     sleeve.taper_length = is_tapered ? *taper_length : Millimetre(0.0);
@@ -185,7 +187,7 @@ Sleeve sleeve_at(const CaseTable& table, const std::optional<CaseTable>& weld, c
     sleeve.weld.leg_on_bar = sleeve.weld.leg_on_sleeve = Millimetre(unread);
     if (weld) sleeve.weld = sleeve_weld_at(*weld, filler);
     else if (!table.has("weld"))
-        table.report("weld", "is missing: a sleeve needs its welds", "[sleeve.weld] with leg = \"6 mm\"");
+        table.report("weld", "is missing: a sleeve needs its welds", "[sleeve.weld] with leg = \"... mm\"");
     table.not_yet("plug", "the sleeve is held by its two fillet welds", "remove sleeve.plug");
     table.report_unknown_keys();
     return sleeve;

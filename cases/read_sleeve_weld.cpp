@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include <cmath>
 
+#include "cases/own_value.h"
 #include "cases/read_parts.h"
 #include "cases/shape_limits.h"
 
@@ -30,7 +31,8 @@ Legs legs_of(const CaseTable& table)
         return {*both, *both};
     }
     if (!on_bar && !on_sleeve)
-        table.report("leg", "is missing: the size of the sleeve welds must be given", "leg = \"6 mm\"");
+        table.report("leg", "is missing: the size of the sleeve welds must be given",
+                     own_quantity("leg", Dimension::length));
     else if (!on_bar || !on_sleeve)
         table.report(on_bar ? "leg_on_sleeve" : "leg_on_bar", "is missing: both legs must be given",
                      "give leg_on_bar and leg_on_sleeve, or leg for both");
@@ -52,14 +54,15 @@ void check_coverage(const CaseTable& table)
 
 int passes_of(const CaseTable& table)
 {
-    const auto passes = table.plain_number("passes", "2");
+    const auto passes = table.plain_number("passes");
     if (!passes)
     {
         table.note_default("passes", "1", "one pass for each weld");
         return 1;
     }
     const bool is_whole = *passes >= 1.0 && *passes <= most_passes && std::floor(*passes) == *passes;
-    if (!is_whole && !std::isnan(*passes)) table.report("passes", "must be a whole number from 1 to 20", "passes = 2");
+    if (!is_whole && !std::isnan(*passes))
+        table.report("passes", "must be a whole number from 1 to 20", own_number("passes"));
     return is_whole ? static_cast<int>(*passes) : 1;
 }
 

@@ -3,6 +3,7 @@
 
 #include <cmath>
 
+#include "cases/own_value.h"
 #include "cases/read_parts.h"
 
 namespace splicewright
@@ -31,49 +32,48 @@ constexpr double most_driven_wheels = 12;
 
 // The value when it lies in its range, else `unread`, after a report.
 double kept(const CaseTable& table, const std::string& key, double value, Range range, const std::string& least,
-            const std::string& greatest, const std::string& example)
+            const std::string& greatest, const std::string& fix)
 {
     if (!(value < range.least || value > range.greatest)) return value;
-    table.report(key, fmt::format("must be from {} to {}", least, greatest), fmt::format("{} = {}", key, example));
+    table.report(key, fmt::format("must be from {} to {}", least, greatest), fix);
     return unread;
 }
 
-double quantity(const CaseTable& table, const std::string& key, Dimension dimension, Range range,
-                const std::string& example)
+double quantity(const CaseTable& table, const std::string& key, Dimension dimension, Range range)
 {
-    return kept(table, key, table.required_quantity(key, dimension, example), range, in_words(range.least, dimension),
-                in_words(range.greatest, dimension), fmt::format("\"{}\"", example));
+    return kept(table, key, table.required_quantity(key, dimension), range, in_words(range.least, dimension),
+                in_words(range.greatest, dimension), own_quantity(key, dimension));
 }
 
-double number(const CaseTable& table, const std::string& key, double value, Range range, const std::string& example)
+double number(const CaseTable& table, const std::string& key, double value, Range range)
 {
     return kept(table, key, value, range, fmt::format("{:g}", range.least), fmt::format("{:g}", range.greatest),
-                example);
+                own_number(key));
 }
 
-double required_number(const CaseTable& table, const std::string& key, Range range, const std::string& example)
+double required_number(const CaseTable& table, const std::string& key, Range range)
 {
-    const auto found = table.plain_number(key, example);
-    if (!found) table.report(key, "is missing: a plain number must be given", fmt::format("{} = {}", key, example));
-    return number(table, key, found.value_or(unread), range, example);
+    const auto found = table.plain_number(key);
+    if (!found) table.report(key, "is missing: a plain number must be given", own_number(key));
+    return number(table, key, found.value_or(unread), range);
 }
 
 double optional_number(const CaseTable& table, const std::string& key, Range range, double fallback,
                        const std::string& reason)
 {
-    const auto found = table.plain_number(key, fmt::format("{:g}", fallback));
+    const auto found = table.plain_number(key);
     if (!found) table.note_default(key, fmt::format("{:g}", fallback), reason);
-    return number(table, key, found.value_or(fallback), range, fmt::format("{:g}", fallback));
+    return number(table, key, found.value_or(fallback), range);
 }
 
 // Share of the torque behind the final drive that one shaft carries.
 double shaft_share_of(const CaseTable& table)
 {
-    const auto wheels = table.plain_number("driven_wheels", "2"), stated = table.plain_number("shaft_share", "0.5");
+    const auto wheels = table.plain_number("driven_wheels"), stated = table.plain_number("shaft_share");
     if (wheels && stated)
         table.report("shaft_share", "must not stand beside driven_wheels, which gives the share itself",
                      "keep either driven_wheels or shaft_share");
-    if (stated) return number(table, "shaft_share", *stated, share, "0.5");
+    if (stated) return number(table, "shaft_share", *stated, share);
     if (!wheels)
     {
         table.note_default("shaft_share", "0.5",
@@ -83,7 +83,7 @@ double shaft_share_of(const CaseTable& table)
     }
     if (*wheels < 1 || *wheels > most_driven_wheels || *wheels != std::floor(*wheels))
     {
-        table.report("driven_wheels", "must be a whole number from 1 to 12", "driven_wheels = 2");
+        table.report("driven_wheels", "must be a whole number from 1 to 12", own_number("driven_wheels"));
         return unread;
     }
     return 1 / *wheels;
@@ -107,10 +107,9 @@ void derive_torques(Vehicle& vehicle)
 Vehicle vehicle_at(const CaseTable& table)
 {
     Vehicle vehicle;
-    vehicle.engine_torque =
-        NewtonMillimetre(quantity(table, "engine_torque", Dimension::moment, engine_torque, "220 N*m"));
-    vehicle.gear_ratio = required_number(table, "gear_ratio", ratio, "3.3");
-    vehicle.final_drive = required_number(table, "final_drive", ratio, "3.9");
+    vehicle.engine_torque = NewtonMillimetre(quantity(table, "engine_torque", Dimension::moment, engine_torque));
+    vehicle.gear_ratio = required_number(table, "gear_ratio", ratio);
+    vehicle.final_drive = required_number(table, "final_drive", ratio);
     vehicle.converter_ratio = optional_number(table, "converter_ratio", converter, 1, "no torque converter");
     vehicle.efficiency =
         optional_number(table, "efficiency", efficiency, 0.9, "engine to wheel, secondary source without a document");
@@ -118,13 +117,13 @@ Vehicle vehicle_at(const CaseTable& table)
     vehicle.shock_factor = optional_number(
         table, "shock_factor", shock, 1.5,
         "a brisk start with a manual clutch, 1.3 to 1.8 from memory: verify; 2 to 3 for a clutch that is dropped");
-    vehicle.axle_mass = Tonne(quantity(table, "axle_mass", Dimension::mass, axle_mass, "400 kg"));
+    vehicle.axle_mass = Tonne(quantity(table, "axle_mass", Dimension::mass, axle_mass));
     vehicle.load_transfer = optional_number(table, "load_transfer", transfer, 1.3,
                                             "load of the wheel in acceleration and cornering over its load at rest "
                                             "(judgement); 2 with the other wheel in the air");
     vehicle.grip =
         optional_number(table, "grip", grip, 1, "road tyre on dry asphalt, from memory: verify; soft racing tyres 1.5");
-    vehicle.tyre_radius = Millimetre(quantity(table, "tyre_radius", Dimension::length, tyre_radius, "290 mm"));
+    vehicle.tyre_radius = Millimetre(quantity(table, "tyre_radius", Dimension::length, tyre_radius));
     table.report_unknown_keys();
     derive_torques(vehicle);
     return vehicle;

@@ -24,9 +24,13 @@ public:
 
     void add(const std::string& field, std::string rule, std::string fix);
     // Adds a problem when the length is out of range (a bound that is not a number bounds nothing); the reason stands
-    // behind the numbers.
+    // behind the numbers. The fix of what is designed is the limit; what is measured or proven is left to the person.
     Kept keep_between(const std::string& field, double value_mm, double least_mm, double greatest_mm,
                       const std::string& reason = {});
+    // The same for a range so wide that only a slip of the unit or the sign leaves it.
+    Kept keep_plausible(const std::string& field, double value_mm, double least_mm, double greatest_mm);
+    // The last key that gave a field its value: "wall" for sleeve.outer_diameter where the wall was written.
+    [[nodiscard]] std::string key_of(const std::string& field) const;
     [[nodiscard]] std::vector<Problem> take() { return std::move(problems_); }
 
 private:

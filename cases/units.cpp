@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "cases/number_text.h"
+#include "cases/own_value.h"
 #include "cases/plain_text.h"
 
 namespace splicewright
@@ -20,10 +21,12 @@ constexpr std::size_t longest_quantity = 80;  // characters
 std::string ascii_form(std::string_view text)
 {
     constexpr std::pair<std::string_view, std::string_view> replacements[] = {
-        {"\u00b1", "+-"}, {"+/-", "+-"},    {"\u00b7", "*"}, {"\u22c5", "*"},   {"\u2219", "*"},
-        {"\u00d7", "*"},  {"\u00b2", "2"},  {"\u00b3", "3"}, {"\u00b0", "deg"}, {"\u00ba", "deg"},
-        {"\u2033", "\""}, {"\u201d", "\""}, {"\u00b5", "u"}, {"\u03bc", "u"},   {"\u00a0", " "},
-        {"\u2009", " "},  {"\u202f", " "},  {"\u2212", "-"}, {"\u2044", "/"},   {"\u207b\u00b9", "-1"},
+        {"\u00b1", "+-"},       {"+/-", "+-"},    {"\u00b7", "*"}, {"\u22c5", "*"},   {"\u2219", "*"},
+        {"\u00d7", "*"},        {"\u00b2", "2"},  {"\u00b3", "3"}, {"\u00b0", "deg"}, {"\u00ba", "deg"},
+        {"\u2033", "\""},       {"\u201d", "\""}, {"\u00b5", "u"}, {"\u03bc", "u"},   {"\u00a0", " "},
+        {"\u2009", " "},        {"\u202f", " "},  {"\u2212", "-"}, {"\u2010", "-"},   {"\u2011", "-"},
+        {"\u2012", "-"},        {"\u2013", "-"},  {"\ufe63", "-"}, {"\uff0d", "-"},   {"\u2044", "/"},
+        {"\u207b\u00b9", "-1"},
     };
     std::string plain(text);
     for (const auto& [written, ascii] : replacements) plain = replaced(plain, written, ascii);
@@ -38,26 +41,6 @@ Result<Measurement> refusal(std::string rule, std::string fix)
     return std::vector<Problem>{problem};
 }
 
-std::string example_of(Dimension dimension)
-{
-    switch (dimension)
-    {
-        case Dimension::length: return "28.4 mm";
-        case Dimension::force: return "500 N";
-        case Dimension::moment: return "900 N*m";
-        case Dimension::stress: return "430 MPa";
-        case Dimension::angle: return "7 deg";
-        case Dimension::speed: return "1300 rpm";
-        case Dimension::mass: return "12 kg";
-        case Dimension::density: return "7850 kg/m^3";
-        case Dimension::heat_input: return "1 kJ/mm";
-        case Dimension::hydrogen: return "5 ml/100g";
-        case Dimension::share: return "97.7 %";
-        case Dimension::toughness: return "62 MPa*m^0.5";
-    }
-    return "";
-}
-
 Result<Measurement> number_refusal(const LeadingNumber& number, std::string_view text, Dimension dimension)
 {
     const std::string expected = fmt::format("must be {} with its unit", name_of(dimension));
@@ -65,23 +48,27 @@ Result<Measurement> number_refusal(const LeadingNumber& number, std::string_view
     {
         case NumberFault::comma:
         {
+            if (number.written.empty())
+                return refusal(
+                    "must be written with a decimal point and without other commas: what its comma means is not "
+                    "clear",
+                    dots_of(dimension));
             const std::size_t unit = text.find_first_not_of("+-0123456789., ");
             const std::string_view written =
                 unit == std::string_view::npos ? likely_unit_of(dimension) : trimmed(text.substr(unit));
             return refusal("must be written with a decimal point, without commas",
                            fmt::format("{} {}", number.written, written));
         }
-        case NumberFault::too_large:
-            return refusal("is beyond any number this program can hold", example_of(dimension));
-        case NumberFault::zero_divisor: return refusal("must not divide by zero", example_of(dimension));
-        case NumberFault::not_a_number: return refusal("must be a finite number", example_of(dimension));
-        case NumberFault::hexadecimal: return refusal("must be a decimal number", example_of(dimension));
-        case NumberFault::second_number: return refusal("must be one number, without gaps", example_of(dimension));
-        case NumberFault::separator: return refusal("must be a number without separators", example_of(dimension));
+        case NumberFault::too_large: return refusal("is beyond any number this program can hold", dots_of(dimension));
+        case NumberFault::zero_divisor: return refusal("must not divide by zero", dots_of(dimension));
+        case NumberFault::not_a_number: return refusal("must be a finite number", dots_of(dimension));
+        case NumberFault::hexadecimal: return refusal("must be a decimal number", dots_of(dimension));
+        case NumberFault::second_number: return refusal("must be one number, without gaps", dots_of(dimension));
+        case NumberFault::separator: return refusal("must be a number without separators", dots_of(dimension));
         case NumberFault::absent:
         case NumberFault::none: break;
     }
-    return refusal(expected, example_of(dimension));
+    return refusal(expected, dots_of(dimension));
 }
 
 // One number with one unit, no tolerance.
@@ -102,7 +89,7 @@ Result<Measurement> plain_measurement(std::string_view text, Dimension dimension
         return refusal(fmt::format("must be {}, not {}", name_of(dimension), name_of(unit->dimension)),
                        with_likely_unit);
     const double value = number.value * unit->factor;
-    if (!std::isfinite(value)) return refusal("is beyond any number this program can hold", example_of(dimension));
+    if (!std::isfinite(value)) return refusal("is beyond any number this program can hold", dots_of(dimension));
     return Measurement{value, std::nullopt};
 }
 
@@ -137,7 +124,7 @@ Result<Measurement> measurement(std::string_view text, Dimension dimension)
 {
     if (text.size() > longest_quantity)
         return refusal(fmt::format("must be {} of at most {} characters", name_of(dimension), longest_quantity),
-                       example_of(dimension));
+                       dots_of(dimension));
     const std::string plain = ascii_form(text);
     const std::string_view whole = trimmed(plain);
     const std::size_t sign = whole.find("+-");

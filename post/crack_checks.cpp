@@ -7,6 +7,7 @@
 #include <cmath>
 
 #include "post/notch_checks.h"
+#include "post/rated_curves.h"
 #include "post/site_loads.h"
 #include "post/strength_limits.h"
 #include "post/weld_places.h"
@@ -45,6 +46,18 @@ TipUnit tip_unit(const TipAnswer& tip, double poisson_ratio)
         unit.by_torque = std::max(unit.by_torque, by_torque);
         unit.by_bending = std::max(unit.by_bending, by_bending);
     }
+    return unit;
+}
+
+// The intensity of bending with the misalignment that the case states.
+TipUnit misaligned(TipUnit unit, const Case& asked, const std::string& site)
+{
+    const double factor = asked.rating.misalignment_factor;
+    if (!feels_misalignment(site) || factor == 1) return unit;
+    unit.bending_worked.push_back(worked_step("intensity of bending with misalignment", "K_M' = k_m K_M",
+                                              put_in("{}*{}", {factor, unit.by_bending}), factor * unit.by_bending,
+                                              "MPa·mm^0.5 per N·mm"));
+    unit.by_bending *= factor;
     return unit;
 }
 
@@ -141,12 +154,17 @@ WorkedCrack land_plan(const Case& asked, const MeridianAnswer& answer, const Tip
     crack.collapse = [=](double a) { return plastic_utilisation(ring(a), yield, peak).value; };
     crack.plan.static_use = [=, collapse = crack.collapse](double a)
     { return std::max(collapse(a), peak_intensity(load, unit, growth, a) / toughness); };
-    crack.collapse_steps = [=, collapse = crack.collapse](double a)
-    { return plastic_steps(ring(a), yield, peak, collapse(a)); };
-    crack.growth_steps = [=](double a)
+    crack.collapse_steps = [=, collapse = crack.collapse](const CrackLength& at)
     {
-        std::vector<WorkedStep> steps = penny_torsion_steps(first, a, outer);
-        if (bends(load)) append(steps, penny_bending_steps(first, a, outer));
+        std::vector<WorkedStep> steps{worked_step(fmt::format("inner diameter of the ring that is left at {}", at.name),
+                                                  "d = 2 c", put_in("2*{}", {at.mm}), 2 * at.mm, "mm")};
+        append(steps, plastic_steps(ring(at.mm), yield, peak, collapse(at.mm)));
+        return steps;
+    };
+    crack.growth_steps = [=](const CrackLength& at)
+    {
+        std::vector<WorkedStep> steps = penny_torsion_steps(first, at, outer);
+        if (bends(load)) append(steps, penny_bending_steps(first, at, outer));
         return steps;
     };
     return crack;
@@ -169,13 +187,15 @@ WorkedCrack root_plan(const Case& asked, const WeldForce& weld, Side side, const
     crack.collapse = [=](double a) { return mean / yield / (1 - a / whole); };
     crack.plan.static_use = [=, collapse = crack.collapse](double a)
     { return std::max(collapse(a), peak_intensity(load, unit, growth, a) / toughness); };
-    crack.growth_steps = [=](double a)
+    crack.growth_steps = [=](const CrackLength& at)
     {
         return std::vector<WorkedStep>{
-            worked_step(fmt::format("growth of the intensity as the throat w shrinks by a = {:.5g} mm", a),
-                        "g_T = g_M = 1/sqrt(1 - a/w)", put_in("1/sqrt(1-{}/{})", {a, whole}), ligament(a), "")};
+            throat_size_step(fillet_weld(asked, side)),
+            worked_step(
+                fmt::format("growth of the intensity as the throat a shrinks by c = {} = {:.5g} mm", at.name, at.mm),
+                "g_T = g_M = 1/sqrt(1 - c/a)", put_in("1/sqrt(1-{}/{})", {at.mm, whole}), ligament(at.mm), "")};
     };
-    crack.collapse_steps = [=](double a)
+    crack.collapse_steps = [=](const CrackLength& at)
     {
         std::vector<WorkedStep> steps{throat_size_step(fillet_weld(asked, side))};
         append(steps, stress.torque_worked);
@@ -189,9 +209,9 @@ WorkedCrack root_plan(const Case& asked, const WeldForce& weld, Side side, const
                         put_in("sqrt(({}*{})^2+3*{}^2)", {stress.normal_by_bending, load.peak_bending.value(), shear}),
                         mean, "MPa"));
         steps.push_back(limit_step(limit));
-        steps.push_back(worked_step("share of the collapse load of what is left", "u = sigma_v/f/(1 - a/w)",
-                                    put_in("{}/{}/(1-{}/{})", {mean, yield, a, whole}), mean / yield / (1 - a / whole),
-                                    ""));
+        steps.push_back(worked_step("share of the collapse load of what is left", "u = sigma_v/f/(1 - c/a)",
+                                    put_in("{}/{}/(1-{}/{})", {mean, yield, at.mm, whole}),
+                                    mean / yield / (1 - at.mm / whole), ""));
         return steps;
     };
     return crack;
@@ -233,7 +253,8 @@ void add_tip(CrackChecks& checks, const Case& asked, const MeridianAnswer& answe
     }
     const Side side = side_of(tip.id);
     const TipUnit unit =
-        tip_unit(tip, land ? asked.bar[0]->material.poisson_ratio : asked.sleeve->weld.filler.poisson_ratio);
+        misaligned(tip_unit(tip, land ? asked.bar[0]->material.poisson_ratio : asked.sleeve->weld.filler.poisson_ratio),
+                   asked, tip.id);
     const WorkedCrack crack =
         land ? land_plan(asked, answer, unit) : root_plan(asked, *answer.weld[index(side)], side, unit);
     const CrackPlan& plan = crack.plan;
@@ -265,11 +286,16 @@ void add_tip(CrackChecks& checks, const Case& asked, const MeridianAnswer& answe
                 "law of an opening crack used for tearing; the load does not move to other parts as it "
                 "grows: both on the safe side");
     append_note(row.note, tip.note);
+    if (asked.rating.misalignment_factor > 1 && feels_misalignment(tip.id))
+        append_note(row.note,
+                    fmt::format("misalignment: intensity of bending times {:g}", asked.rating.misalignment_factor));
     checks.rows.push_back(row);
     checks.growth.push_back({tip.id, life});
 }
 
 }  // namespace
+
+bool is_crack_growth(const CheckRow& row) { return row.id.ends_with("/crack-growth"); }
 
 CrackChecks crack_checks(const Case& asked, const MeridianAnswer& answer, const StressIntensities& intensities)
 {

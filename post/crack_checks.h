@@ -25,6 +25,8 @@ struct CrackChecks
     std::vector<CrackGrowth> growth;
 };
 
+bool is_crack_growth(const CheckRow& row);
+
 // Crack growth from the land and from the slit's roots. Intensities of the initial size by finite elements; growth by
 // the closed form of a penny-shaped crack (land), and by the shrinking ligament of the throat (root), whose intensity
 // goes with one over the root of what is left. Modes are joined by their energy,

@@ -56,7 +56,8 @@ double penny_series(double x, double c5, double last)
 Sourced<ParisLaw> welded_steel_in_air()
 {
     return {{5.21e-13, 3, 63},
-            "da/dN = 5.21e-13 dK^3 mm, threshold 63 MPa sqrt(mm), steel in air, welded: BS 7910 [BS7910] as quoted by "
+            "growth 5.21e-13 dK^3 mm per cycle, threshold 63 MPa sqrt(mm), steel in air, welded: BS 7910 [BS7910] as "
+            "quoted by "
             "secondary sources",
             Provenance::secondary};
 }

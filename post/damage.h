@@ -15,6 +15,7 @@ struct StressCycles
     Megapascal range;                      // >= 0
     double count = 0;                      // >= 0, finite
     double torque_range = 0, bending = 0;  // N*mm, what the range comes from; for those who explain it
+    double relief = 1;                     // f(R) that the range was divided by
 };
 using Spectrum = std::vector<StressCycles>;
 

@@ -40,9 +40,8 @@ CheckRow ground_butt_row(const Case& asked, const SiteAnswer& site)
                                          "80, shear {:g}, squares with 0.5, Miner sum 0.5 or 0.2",
                                          shear)},
                             site_unit_stress(site), curves);
-    append_note(row.note, fmt::format("size {:.5g} mm; the class asks for full inspection of the weld and a surface "
-                                      "ground flush",
-                                      size.value()));
+    append_note(row.note, fmt::format("{}; the class asks for full inspection of the weld and a surface ground flush",
+                                      size_words(asked, site.id)));
     return row;
 }
 

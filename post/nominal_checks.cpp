@@ -102,9 +102,9 @@ void add_bar_toe(std::vector<CheckRow>& rows, const Case& asked, const std::stri
                               "t_c/t", put_in("{}/{}", {cover, plate}), cover / plate, "")};
     const double size = size_at(asked, site);
     thicken(iiw, Millimetre{size}, toe_exponent);
-    std::string detail = fmt::format(
-        "sleeve of {:.3g} mm over a wall of {:.3g} mm (half the diameter of a solid bar: judgement), size {:.3g} mm",
-        cover, plate, size);
+    std::string detail =
+        fmt::format("sleeve of {:.3g} mm over a wall of {:.3g} mm (half the diameter of a solid bar: judgement), {}",
+                    cover, plate, size_words(asked, site));
     append_note(detail, no_reduction(asked));
     rows.push_back(
         nominal_row(asked,
@@ -182,7 +182,9 @@ void add_butt(std::vector<CheckRow>& rows, const Case& asked, const MeridianAnsw
         asked,
         {"butt-surface", "nominal-ec3", "ground butt, EN 1993-1-9",
          fmt::format("{}; EN 1993-1-9 table 8.3, category 112, shear 100, cubes and fifths, Miner sum 1", butt_stress)},
-        stress, curves, "a plate's category: asks for a weld ground flush on both sides and fully inspected"));
+        stress, curves,
+        fmt::format("a plate's category: asks for a weld ground flush on both sides and fully inspected; {}",
+                    size_words(asked, "butt-surface"))));
 }
 
 void add_parent(std::vector<CheckRow>& rows, const Case& asked, const SiteAnswer& site)

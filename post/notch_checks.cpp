@@ -66,8 +66,10 @@ WeldUnitStress shear_stress(const SiteAnswer& site)
 bool one_kind_of_stress(const Case& asked, const std::string& site, const WeldUnitStress& stress,
                         const WeldCurves& curves)
 {
-    const WeldRating rating =
-        weld_rating(weld_spectrum(asked.load, rated_stress(asked, site, stress)), rated_curves(asked, curves));
+    const WeldRating rating = weld_rating(
+        weld_spectrum(asked.load, rated_stress(asked, site, stress),
+                      [&](const TorqueBlock& block) { return shear_relief_factor(asked, curves.rule, block); }),
+        rated_curves(asked, curves));
     return rating.interaction.value.limit == 1;
 }
 
@@ -175,10 +177,12 @@ std::vector<CheckRow> hot_spot_checks(const Case& asked, const MeridianAnswer& a
                                       "to the toe; FAT 90, shear 80, squares with 0.5, Miner sum 0.5 or 0.2",
                                       points)},
                          hot_spot_stress(stress, spot, points), thick);
-            append_note(row.note,
-                        fmt::format("read at shares of {:.3g} mm (half the diameter of a solid bar: judgement), size "
-                                    "{:.3g} mm; shear class as for fillets (judgement)",
-                                    spot.thickness, size_at(asked, spot.site)));
+            append_note(
+                row.note,
+                fmt::format(
+                    "read at shares of {:.3g} mm (half the diameter of a solid bar: judgement), {}; shear class "
+                    "as for fillets (judgement)",
+                    spot.thickness, size_words(asked, spot.site)));
             rows.push_back(row);
         };
         add("linear", "0.4 and 1.0", spot.linear);

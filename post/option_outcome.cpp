@@ -11,6 +11,7 @@
 
 #include "cases/plain_text.h"
 #include "post/finished_mass.h"
+#include "post/handbook.h"
 #include "post/service.h"
 
 namespace splicewright
@@ -53,6 +54,8 @@ const char* name_of(OptionEnd end)
 
 OptionOutcome outcome_of(const Case& asked, const Judgement& sound)
 {
+    if (const std::string wrong = contradiction(handbook_rows(asked, sound.answer)); !wrong.empty())
+        return failed_outcome(fmt::format("the finite elements contradict exact theory: {}", wrong));
     const CheckRow* row = governing(sound.checks);
     if (row == nullptr) return failed_outcome("no check holds for it");
     OptionOutcome outcome;

@@ -11,7 +11,7 @@ namespace splicewright
 {
 
 // Raise it when a field of OptionOutcome changes its meaning: what was stored before is computed again then.
-constexpr int option_outcome_version = 1;
+constexpr int option_outcome_version = 2;
 
 enum class OptionEnd
 {

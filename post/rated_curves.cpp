@@ -5,6 +5,7 @@
 
 #include <cmath>
 
+#include "cases/problem.h"
 #include "post/site_loads.h"
 
 namespace splicewright
@@ -37,6 +38,9 @@ void add_class_step(const char* of, const SnCurve& listed, const SnCurve& rated,
                                 rated.fatigue_class.value(), "MPa"));
 }
 
+// The mean of an axial tension or a press fit would use the relief up.
+bool mean_is_not_counted(const Case& asked) { return asked.load.axial.value() > 0 || peak_load(asked).press > 0; }
+
 }  // namespace
 
 bool feels_misalignment(const std::string& site)
@@ -45,11 +49,27 @@ bool feels_misalignment(const std::string& site)
            site == "land-edge";
 }
 
+double r_ratio_factor(StressRelief relief, double R)
+{
+    EXPECTS(R >= -1 && R <= 1);
+    if (relief == StressRelief::stress_relieved) return R <= 0.5 ? 1.2 - 0.4 * R : 1;
+    if (relief == StressRelief::unconstrained) return R <= -0.25 ? 0.9 - 0.4 * R : 1;
+    return 1;
+}
+
 double relief_factor(const Case& asked, InteractionRule rule)
 {
-    if (asked.rating.relief == StressRelief::none || asked.load.axial.value() > 0 || peak_load(asked).press > 0)
-        return 1;
-    return rule == InteractionRule::squares ? 1.6 : 1.25;
+    if (mean_is_not_counted(asked)) return 1;
+    if (rule == InteractionRule::squares) return r_ratio_factor(asked.rating.relief, -1);
+    return asked.rating.relief == StressRelief::stress_relieved ? 1.25 : 1;
+}
+
+double shear_relief_factor(const Case& asked, InteractionRule rule, const TorqueBlock& block)
+{
+    if (rule != InteractionRule::squares || mean_is_not_counted(asked)) return 1;
+    const double low = block.low.value(), high = block.high.value();
+    const double R = std::abs(low) > std::abs(high) ? high / low : low / high;
+    return r_ratio_factor(asked.rating.relief, R);
 }
 
 double survival_factor(const Rating& rating, double slope)
@@ -105,12 +125,17 @@ Sourced<std::string> rating_note(const Case& asked, const std::string& site, con
             Provenance::judgement);
     const double relief = relief_factor(asked, curves.rule);
     if (relief > 1)
-        add(fmt::format("stress-relieved, reversed bending: class of normal stress times {:g} (from memory: verify)",
-                        relief),
+        add(fmt::format("{}, reversed bending: class of normal stress times {:g} (from memory: verify)",
+                        name_of(rating.relief), relief),
             Provenance::from_memory);
-    else if (rating.relief == StressRelief::stress_relieved)
-        add("stress-relieved, and not counted beside an axial tension or a press fit, whose mean stress would use it "
-            "up",
+    if (relief > 1 && curves.rule == InteractionRule::squares && !asked.load.blocks.empty())
+        add("ranges of shear over f(R), each torque block with its own R (from memory; for shear a judgement)",
+            Provenance::judgement);
+    if (relief == 1 && rating.relief != StressRelief::none)
+        add(fmt::format("{}, and not counted {}", name_of(rating.relief),
+                        mean_is_not_counted(asked)
+                            ? "beside an axial tension or a press fit, whose mean stress would use it up"
+                            : "by this rule"),
             Provenance::theory);
     if (rating.misalignment_factor > 1 && feels_misalignment(site))
         add(fmt::format("misalignment: normal stress times {:g}", rating.misalignment_factor), Provenance::stated);

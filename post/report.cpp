@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "post/rated_curves.h"
 #include "post/service.h"
 #include "post/site_loads.h"
 #include "post/strength_checks.h"
@@ -23,6 +24,17 @@ std::vector<CheckRow> rows_where(const std::vector<CheckRow>& rows, CheckKind ki
     return kept;
 }
 
+// Where the case states a misalignment, strength rows say why it is not in them.
+void tell_misalignment(std::vector<CheckRow>& strength, const Rating& rating)
+{
+    if (rating.misalignment_factor == 1) return;
+    for (CheckRow& row : strength)
+        if (feels_misalignment(row.site))
+            append_note(row.note,
+                        "the misalignment factor is not counted: it is a rise of stress in fatigue, which a ductile "
+                        "section evens out before it flows ([Hobbacher2016] 3.8, from memory)");
+}
+
 }  // namespace
 
 bool Judgement::passes() const
@@ -36,6 +48,7 @@ std::vector<CheckRow> checks_of(const Case& asked, const SolvedScenario& solved)
     std::vector<CheckRow> rows = strength_checks(asked, solved.answer);
     const std::vector<CheckRow> sections = section_checks(asked, solved.answer);
     rows.insert(rows.end(), sections.begin(), sections.end());
+    tell_misalignment(rows, asked.rating);
     const std::vector<CheckRow> fatigue = fatigue_checks(asked, solved);
     rows.insert(rows.end(), fatigue.begin(), fatigue.end());
     return rows;
@@ -102,12 +115,17 @@ std::vector<std::string> cautions(const Report& report)
                         sound.answer.evidence.accuracy_pct, sound.answer.evidence.worst_error_pct));
     const std::vector<std::string> running = running_cautions(report.asked, report.running_true);
     list.insert(list.end(), running.begin(), running.end());
+    if (const std::string wrong = contradiction(report.handbook); !wrong.empty())
+        list.push_back(
+            fmt::format("COULD NOT BE COMPUTED: {}. One of them is wrong, and so may be every number here. No pass is "
+                        "given; please report it with the case file.",
+                        wrong));
     const auto disagree = std::count_if(report.handbook.begin(), report.handbook.end(),
                                         [](const HandbookRow& row) { return !row.agrees; });
     if (disagree > 0)
         list.push_back(
-            fmt::format("{} handbook value{} disagree{} with the finite elements beyond what can be trusted: see "
-                        "the handbook table.",
+            fmt::format("{} handbook value{} disagree{} with the finite elements beyond what can be trusted: the "
+                        "line that begins with Handbook names them, check --all lists all.",
                         disagree, disagree == 1 ? "" : "s", disagree == 1 ? "s" : ""));
     list.insert(
         list.end(),

@@ -369,6 +369,7 @@ std::string result_json(const Report& report)
     json["load"] = peak_load_text(asked);
     json["loads"] = loads(asked.load);
     json["verdict"] = verdict(report.sound);
+    json["verdict"]["passes"] = report.passes();
     json["sites"] = sites(asked, answer);
     json["absent_sites"] = answer.absent_sites;
     json["shares"] = shares(asked, answer, report.handbook);

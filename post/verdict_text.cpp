@@ -9,6 +9,7 @@
 
 #include "cases/cautions.h"
 #include "cases/units.h"
+#include "post/flat_element.h"
 #include "post/making_text.h"
 #include "post/number_words.h"
 #include "post/service.h"
@@ -36,6 +37,10 @@ const char* kind_name(CheckKind kind) { return kind == CheckKind::strength ? "st
 
 std::string headline(const Report& report, Emphasis emphasis)
 {
+    if (const std::string wrong = contradiction(report.handbook); !wrong.empty())
+        return painted("COULD NOT BE COMPUTED", "1;33", emphasis) + ": the finite elements contradict exact theory\n" +
+               fmt::format("  {}\n  Rely on no number below; please report it with the case file.\n",
+                           wrapped(wrong, 4));
     const CheckRow* row = governing(report.sound.checks);
     const bool passes = report.passes();
     std::string text = passes ? painted("PASSES", "1;34", emphasis) : painted("DOES NOT PASS", "1;33", emphasis);
@@ -125,15 +130,38 @@ std::string reliance_lines(const std::vector<CheckRow>& rows)
            "\n";
 }
 
-std::string check_line(const CheckRow& row, char mark, Emphasis emphasis)
+// What stands first in a line: kind and site, or the id that `explain` takes.
+struct FirstColumns
+{
+    RowsShown shown;
+    std::size_t width;
+    [[nodiscard]] std::string of(const CheckRow& row) const
+    {
+        return shown == RowsShown::all ? fmt::format("{:<{}}", row.id, width)
+                                       : fmt::format("{:<9} {:<17}", kind_name(row.kind), row.site);
+    }
+    [[nodiscard]] std::string heading() const
+    {
+        return shown == RowsShown::all ? fmt::format("{:<{}}", "Check", width)
+                                       : fmt::format("{:<9} {:<17}", "Check", "site");
+    }
+};
+
+FirstColumns first_columns(const std::vector<CheckRow>& rows, RowsShown shown)
+{
+    FirstColumns columns{shown, 0};
+    for (const CheckRow& row : rows) columns.width = std::max(columns.width, row.id.size());
+    return columns;
+}
+
+std::string check_line(const CheckRow& row, char mark, const FirstColumns& first, Emphasis emphasis)
 {
     const std::string demand = row.kind == CheckKind::strength
                                    ? fmt::format("{:.0f} of {:.0f} MPa", row.demand, row.capacity)
                                : row.life ? fmt::format("life {}", life_words(*row.life))
                                           : row.brief;
-    const std::string line = fmt::format("{:<9} {:<17} {:>5.0f} % {} {:<17} {:<8} {} {}", kind_name(row.kind), row.site,
-                                         100 * row.utilisation, mark, demand, error_words(row.error_pct),
-                                         reliance(row.provenance), row.check);
+    const std::string line = fmt::format("{} {:>5.0f} % {} {:<17} {:<8} {} {}", first.of(row), 100 * row.utilisation,
+                                         mark, demand, error_words(row.error_pct), reliance(row.provenance), row.check);
     if (row.valid()) return line + "\n";
     return painted(line, "2", emphasis) + "\n" +
            painted(fmt::format("          does not govern: {}", wrapped(row.not_valid_because, 12)), "2", emphasis) +
@@ -157,15 +185,17 @@ std::string check_lines(const std::vector<CheckRow>& rows, Emphasis emphasis, Ro
                          if (a->valid() != b->valid()) return a->valid();
                          return a->utilisation > b->utilisation;
                      });
+    const FirstColumns first = first_columns(rows, shown);
     std::string text =
-        fmt::format("{:<9} {:<17} {:>7}   {:<17} {:<8}   {}\n", "Check", "site", "used", "demand", "error", "against");
+        fmt::format("{} {:>7}   {:<17} {:<8}   {}\n", first.heading(), "used", "demand", "error", "against");
     for (const CheckRow* row : ordered)
     {
         const bool governs = row->valid() && governs_site(rows, *row);
         const char mark = !row->passes() ? '!' : shown == RowsShown::all && governs ? '*' : ' ';
-        text += check_line(*row, mark, emphasis);
+        text += check_line(*row, mark, first, emphasis);
     }
-    if (shown == RowsShown::all) text += "*: governs its site; !: does not pass\n";
+    if (shown == RowsShown::all)
+        text += "*: governs its site; !: does not pass; splicewright explain CASE CHECK works a row through\n";
     else
     {
         const auto invalid = std::count_if(rows.begin(), rows.end(), [](const CheckRow& row) { return !row.valid(); });
@@ -270,6 +300,23 @@ std::string handbook_line(const std::vector<HandbookRow>& rows)
     return wrapped(text, 2) + "\n";
 }
 
+// Every comparison with the handbook, those that disagree marked.
+std::string handbook_table(const std::vector<HandbookRow>& rows)
+{
+    std::size_t width = 0;
+    for (const HandbookRow& row : rows) width = std::max(width, row.what.size());
+    std::string text = fmt::format("\n{:<{}}  {:>9} {:>9} {:<4} {:>8}  {:<19} {:<8} {}\n", "Handbook", width,
+                                   "elements", "handbook", "unit", "apart", "allowed", "error", "source");
+    for (const HandbookRow& row : rows)
+    {
+        const std::string allowed = fmt::format("{:+.1f} to {:+.1f} %", row.band_low_pct, row.band_high_pct);
+        text += fmt::format("{:<{}}  {:>9.4g} {:>9.4g} {:<4} {:>+6.1f} %{} {:<19} {:<8} {}\n", row.what, width, row.fe,
+                            row.handbook, row.unit, row.difference_pct, row.agrees ? ' ' : '!', allowed,
+                            error_words(row.fe_error_pct), row.source);
+    }
+    return text + "!: apart by more than is allowed and the error together\n\n";
+}
+
 // Rounded up to a power of ten, not below what every solution is held to: round-off differs from machine to machine.
 double round_off_bound(const Evidence& e)
 {
@@ -277,14 +324,15 @@ double round_off_bound(const Evidence& e)
     return worst <= residual_allowed ? residual_allowed : std::pow(10, std::ceil(std::log10(worst)));
 }
 
-std::string evidence_line(const Evidence& e)
+std::string evidence_line(const MeridianAnswer& answer)
 {
-    return wrapped(
-               fmt::format("Evidence: {} elements after {} meshes, every site within {:.2g} % ({:g} % asked); residual "
-                           "and balance of the loads within {:.0e}",
-                           e.elements, e.levels, e.worst_error_pct, e.accuracy_pct, round_off_bound(e)),
-               2) +
-           "\n";
+    const Evidence& e = answer.evidence;
+    std::string text = fmt::format(
+        "Evidence: {} elements after {} meshes, every site within {:.2g} % ({:g} % asked); residual "
+        "and balance of the loads within {:.0e}",
+        e.elements, e.levels, e.worst_error_pct, e.accuracy_pct, round_off_bound(e));
+    if (const std::string flat = flat_element_words(answer); !flat.empty()) text += "; " + flat;
+    return wrapped(text, 2) + "\n";
 }
 
 // One running paragraph.
@@ -321,7 +369,9 @@ std::string verdict_text(const Report& report, Emphasis emphasis, RowsShown show
     const std::string what_if = what_if_lines(report, emphasis);
     if (!what_if.empty()) text += what_if + "\n";
     text += against_lines(report) + stiffness_line(report) + running_lines(report.asked, report.running_true) +
-            handbook_line(report.handbook) + evidence_line(report.sound.answer.evidence);
+            handbook_line(report.handbook) +
+            (shown == RowsShown::all ? handbook_table(report.handbook) : std::string()) +
+            evidence_line(report.sound.answer);
     text += paragraph("Not there", report.sound.answer.absent_sites);
     text += paragraph("Defaults", default_lines(report.asked));
     text += fmt::format("\n\n{}", list_lines("Cautions", report.cautions));

@@ -89,13 +89,31 @@ double wall_at(const Case& asked, const std::string& site)
     return (section.outer_diameter - section.bore).value() / 2;
 }
 
+namespace
+{
+
+bool is_solid_bar(const Case& asked, const std::string& site)
+{
+    if (site == "butt-surface") return butt_section(asked).bore.value() == 0;
+    return site.starts_with("bar") && bar_section(asked, side_of(site)).bore.value() == 0;
+}
+
+}  // namespace
+
 double size_at(const Case& asked, const std::string& site)
 {
     const bool is_butt = site == "butt-surface";
     const RoundSection section = is_butt ? butt_section(asked) : bar_section(asked, side_of(site));
-    const bool is_solid_bar = (is_butt || site.starts_with("bar")) && section.bore.value() == 0;
-    if (is_solid_bar) return section.outer_diameter.value();
+    if (is_solid_bar(asked, site)) return section.outer_diameter.value();
     return is_butt ? (section.outer_diameter - section.bore).value() / 2 : wall_at(asked, site);
+}
+
+std::string size_words(const Case& asked, const std::string& site)
+{
+    return fmt::format("size {:.5g} mm{}", size_at(asked, site),
+                       is_solid_bar(asked, site) ? ", the whole diameter of a solid bar, which is the safe side: the "
+                                                   "rule is written for plates"
+                                                 : "");
 }
 
 FilletWeld fillet_weld(const Case& asked, Side side)

@@ -24,6 +24,9 @@ double wall_at(const Case& asked, const std::string& site);
 // torsion its stress falls from the surface inward as in a plate as thick as that. Derived; no document for round bars.
 double size_at(const Case& asked, const std::string& site);
 
+// "size 28 mm, the whole diameter of a solid bar (safe side: ...)", for the note of a row.
+std::string size_words(const Case& asked, const std::string& site);
+
 FilletWeld fillet_weld(const Case& asked, Side side);
 
 // Largest shear of torsion and largest principal stress of bending at a site by finite elements.

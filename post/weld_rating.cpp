@@ -18,16 +18,18 @@ namespace
 constexpr double life_precision = 1e-6;  // relative, of the logarithm's interval
 constexpr int most_steps = 60;
 
-// Calls take(torque range, bending couple, count) for everything that cycles; N*mm.
+// Calls take(torque range, bending couple, count, block) for everything that cycles; N*mm; no block: the running
+// bending.
 template <class Take>
 void for_each_event(const Load& load, const Take& take)
 {
     for (const TorqueBlock& block : load.blocks)
     {
         const double largest = std::max(std::abs(block.high.value()), std::abs(block.low.value()));
-        take((block.high - block.low).value(), bending_with(load, largest), block.count);
+        take((block.high - block.low).value(), bending_with(load, largest), block.count, &block);
     }
-    if (load.running_bending.value() > 0) take(0.0, load.running_bending.value(), load.revolutions);
+    if (load.running_bending.value() > 0)
+        take(0.0, load.running_bending.value(), load.revolutions, static_cast<const TorqueBlock*>(nullptr));
 }
 
 Sourced<Interaction> joined(InteractionRule rule, double normal, double shear)
@@ -90,6 +92,12 @@ RangeKind shear_kind(const WeldUnitStress& stress)
     const auto step = [stress](const StressCycles& cycles)
     {
         const bool by_torque = cycles.torque_range > 0;
+        if (cycles.relief != 1)
+            return worked_step(
+                range_words("range of shear by the range of torque, over f(R) of its block", cycles),
+                "dtau = |k_tau| dT/f",
+                put_in("{}*{}/{}", {std::abs(stress.shear_by_torque), cycles.torque_range, cycles.relief}),
+                cycles.range.value(), "MPa");
         return by_torque
                    ? worked_step(range_words("range of shear by the range of torque", cycles), "dtau = |k_tau| dT",
                                  put_in("{}*{}", {std::abs(stress.shear_by_torque), cycles.torque_range}),
@@ -135,7 +143,7 @@ RangeKind equivalent_kind(const WeldUnitStress& stress, Equivalent equivalent)
 std::vector<WorkedStep> stress_steps(const Load& load, const WeldUnitStress& stress)
 {
     bool torque = false, bends = false;
-    for_each_event(load, [&](double torque_range, double bending, double)
+    for_each_event(load, [&](double torque_range, double bending, double, const TorqueBlock*)
                    { torque = torque || torque_range > 0, bends = bends || bending > 0; });
     std::vector<WorkedStep> steps;
     if (torque) append(steps, stress.torque_worked);
@@ -163,17 +171,18 @@ const char* const stretched_note =
 
 }  // namespace
 
-WeldSpectrum weld_spectrum(const Load& load, const WeldUnitStress& stress)
+WeldSpectrum weld_spectrum(const Load& load, const WeldUnitStress& stress, const BlockFactor& relief)
 {
     WeldSpectrum spectrum;
     spectrum.mean = mean_stress(load);
     for_each_event(load,
-                   [&](double torque_range, double bending, double count)
+                   [&](double torque_range, double bending, double count, const TorqueBlock* block)
                    {
-                       const double shear = std::abs(stress.shear_by_torque) * torque_range;
+                       const double factor = relief && block != nullptr ? relief(*block) : 1;
+                       const double shear = std::abs(stress.shear_by_torque) * torque_range / factor;
                        const double bending_shear = 2 * std::abs(stress.shear_by_bending) * bending;
                        const double normal = 2 * std::abs(stress.normal_by_bending) * bending;
-                       if (shear > 0) spectrum.shear.push_back({Megapascal{shear}, count, torque_range, 0});
+                       if (shear > 0) spectrum.shear.push_back({Megapascal{shear}, count, torque_range, 0, factor});
                        if (bending_shear > 0) spectrum.shear.push_back({Megapascal{bending_shear}, count, 0, bending});
                        if (normal > 0) spectrum.normal.push_back({Megapascal{normal}, count, 0, bending});
                    });
@@ -184,7 +193,7 @@ Spectrum equivalent_spectrum(const Load& load, const WeldUnitStress& stress, Equ
 {
     Spectrum spectrum;
     for_each_event(load,
-                   [&](double torque_range, double bending, double count)
+                   [&](double torque_range, double bending, double count, const TorqueBlock*)
                    {
                        const double shear = std::abs(stress.shear_by_torque) * torque_range;
                        const double normal = 2 * std::abs(stress.normal_by_bending) * bending;
@@ -234,7 +243,8 @@ CheckRow weld_row(const Case& asked, const RowTitle& title, const WeldUnitStress
     const WeldUnitStress stress = rated_stress(asked, title.site, unit);
     const WeldCurves curves = rated_curves(asked, classes);
     const Sourced<std::string> rated = rating_note(asked, title.site, classes);
-    const WeldSpectrum spectrum = weld_spectrum(asked.load, stress);
+    const WeldSpectrum spectrum = weld_spectrum(
+        asked.load, stress, [&](const TorqueBlock& block) { return shear_relief_factor(asked, curves.rule, block); });
     const WeldRating rating = weld_rating(spectrum, curves);
     CheckRow row = titled_row(title);
     row.demand = rating.interaction.value.utilisation;

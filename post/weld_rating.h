@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include <functional>
 #include <string>
 
 #include "cases/case.h"
@@ -28,7 +29,9 @@ struct WeldSpectrum
 // Strongly fluctuating when the means of the torque blocks lie farther apart than a tenth of the largest torque range
 // (judgement).
 MeanStress mean_stress(const Load& load);
-WeldSpectrum weld_spectrum(const Load& load, const WeldUnitStress& stress);
+// The shear of each torque block is divided by its factor; none: as it is.
+using BlockFactor = std::function<double(const TorqueBlock&)>;
+WeldSpectrum weld_spectrum(const Load& load, const WeldUnitStress& stress, const BlockFactor& relief = {});
 
 // One range per event: normal and shear of the event joined to an equivalent by von Mises, or to the largest
 // principal stress.

@@ -26,7 +26,8 @@ TEST(Defaults, OfAPlainShaftAreAllRecorded)
     EXPECT_EQ(default_of(asked, "load.bending"), "0 N*m (neither bending nor joint_angle given)");
     EXPECT_EQ(default_of(asked, "load.axial"), "0 N (not given)");
     EXPECT_NE(default_of(asked, "load.speed"), "");
-    EXPECT_EQ(default_of(asked, "load.revolutions"), "1e8 (about 190 thousand km on a tyre of 0.30 m radius (judgement))");
+    EXPECT_EQ(default_of(asked, "load.revolutions"),
+              "1e8 (about 190 thousand km on a tyre of 0.30 m radius (judgement))");
     EXPECT_DOUBLE_EQ(asked.load.revolutions, 1e8);
     EXPECT_EQ(default_of(asked, "load.tyre_radius"), "0.30 m (for kilometres only (judgement))");
     EXPECT_EQ(asked.load.tyre_radius, Millimetre(300));

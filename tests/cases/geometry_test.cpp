@@ -45,11 +45,11 @@ TEST(Bars, DiametersAreFromSixToFourHundredMillimetres)
     expect_only_problem(
         "[left]\nmaterial = \"C45 +N\"\n[[left.section]]\nlength = \"900 mm\"\ndiameter = \"5.9 mm\"\n"
         "[load]\npeak_torque = \"5 N*m\"\n",
-        "left.section[1].diameter", "at least 6 mm and at most 250 mm", "diameter = \"6 mm\"");
+        "left.section[1].diameter", "at least 6 mm and at most 250 mm", "diameter = \"... mm\"");
     expect_only_problem(
         "[left]\nmaterial = \"C45 +N\"\n[[left.section]]\nlength = \"900 mm\"\ndiameter = \"0.5 m\"\n"
         "[load]\npeak_torque = \"5 N*m\"\n",
-        "left.section[1].diameter", "at least 6 mm and at most 250 mm", "diameter = \"250 mm\"");
+        "left.section[1].diameter", "at least 6 mm and at most 250 mm", "diameter = \"... mm\"");
     EXPECT_FALSE(messages(shaft_with("\"30 mm\"", "\"-30 mm\"")).empty());
     EXPECT_FALSE(messages(shaft_with("\"30 mm\"", "\"0 mm\"")).empty());
 }
@@ -68,7 +68,7 @@ TEST(Bars, AnAbsurdValueIsToldOnce)
 TEST(Bars, SectionsAreFromHalfAMillimetreToFiveMetresLong)
 {
     expect_only_problem(shaft_with("\"110 mm\"", "\"5.1 m\""), "left.section[3].length", "at most 5000 mm",
-                        "length = \"5000 mm\"");
+                        "length = \"... mm\"");
     EXPECT_NE(problem_of(shaft_with("\"40 mm\"", "\"0.4 mm\""), "left.section[2].length").rule.find("at least 0.5 mm"),
               std::string::npos);
     EXPECT_NE(problem_of(shaft_with("\"40 mm\"", "\"-40 mm\""), "left.section[2].length").rule.find("at least 0.5 mm"),
@@ -104,7 +104,7 @@ TEST(Bars, HaveAtMostFortySectionsAndGrooves)
 TEST(Fillets, StandWhereTheDiameterChangesAndNowhereElse)
 {
     expect_only_problem(shaft_with("fillet = \"3 mm\"\n", ""), "left.section[2].fillet", "changes from 30 mm to 38 mm",
-                        "fillet = \"2 mm\"");
+                        "fillet = \"... mm\"");
     expect_only_problem(shaft_with("\"3 mm\"", "\"0 mm\""), "left.section[2].fillet", "a sharp corner has no stress",
                         "fillet");
     expect_only_problem(shaft_with("diameter = \"30 mm\"", "diameter = \"30 mm\"\nfillet = \"1 mm\""),
@@ -116,15 +116,15 @@ TEST(Fillets, StandWhereTheDiameterChangesAndNowhereElse)
 TEST(Fillets, AreFromATenthToFiftyMillimetres)
 {
     expect_only_problem(shaft_with("\"3 mm\"", "\"0.05 mm\""), "left.section[2].fillet", "at least 0.1 mm",
-                        "fillet = \"0.1 mm\"");
+                        "fillet = \"... mm\"");
     expect_only_problem(shaft_with("\"3 mm\"", "\"-3 mm\""), "left.section[2].fillet", "at least 0.1 mm", "fillet");
     expect_only_problem(shaft_with("\"3 mm\"", "\"51 mm\""), "left.section[2].fillet", "at most 50 mm",
-                        "fillet = \"50 mm\"");
+                        "fillet = \"... mm\"");
     std::string wide =
         "[left]\nmaterial = \"C45 +N\"\n[[left.section]]\nlength = \"300 mm\"\ndiameter = \"100 mm\"\n"
         "[[left.section]]\nlength = \"300 mm\"\ndiameter = \"120 mm\"\nfillet = \"0.2 mm\"\n"
         "[load]\npeak_torque = \"500 N*m\"\n";
-    expect_only_problem(wide, "left.section[2].fillet", "at least 0.25 mm", "fillet = \"0.25 mm\"");
+    expect_only_problem(wide, "left.section[2].fillet", "at least 0.25 mm", "fillet = \"... mm\"");
 }
 
 TEST(Fillets, NeedRoomOnTheSmallerSection)
@@ -136,14 +136,14 @@ TEST(Fillets, NeedRoomOnTheSmallerSection)
         "[[left.section]]\nlength = \"18.8 mm\"\ndiameter = \"30 mm\"\nfillet = \"12 mm\"\n"
         "[[left.section]]\nlength = \"80 mm\"\ndiameter = \"38 mm\"\nfillet = \"12 mm\"\n"
         "[load]\npeak_torque = \"500 N*m\"\n";
-    expect_only_problem(waist, "left.section[2].length", "must be at least 18.8885 mm", "length = \"18.89 mm\"");
+    expect_only_problem(waist, "left.section[2].length", "must be at least 18.8885 mm", "length = \"... mm\"");
     EXPECT_TRUE(messages(with(waist, "\"18.8 mm\"", "\"18.89 mm\"")).empty());
 }
 
 TEST(Bars, AStepIsNoLessThanATenth)
 {
     expect_only_problem(shaft_with("\"30 mm\"", "\"37.95 mm\""), "left.section[2].diameter",
-                        "differ from it by at least 0.1 mm", "diameter = \"37.95 mm\"");
+                        "differ from it by at least 0.1 mm", "diameter = \"... mm\"");
 }
 
 TEST(Bore, LeavesAWall)
@@ -151,30 +151,31 @@ TEST(Bore, LeavesAWall)
     const auto bored = [](const std::string& bore)
     { return shaft_with("\"C45 +N\"\n", "\"C45 +N\"\nbore = \"" + bore + "\"\n"); };
     EXPECT_TRUE(messages(bored("12 mm")).empty());
-    EXPECT_EQ(problem_of(bored("24.1 mm"), "left.bore").fix, "bore = \"24 mm\"");
+    expect_only_problem(bored("24.1 mm"), "left.bore", "at most 24 mm", "bore = \"... mm\"");
     expect_only_problem(bored("-1 mm"), "left.bore", "must not be negative", "remove bore");
     expect_only_problem(bored("0.5 mm"), "left.bore", "at least 1 mm", "remove bore");
     // The groove of 1.2 mm in 32 mm leaves (32 - 24)/2 - 1.2 = 2.8 mm over a bore of 24 mm.
     expect_only_problem(bored("24 mm"), "left.groove[1].depth", "a wall of at least 3 mm over the bore",
-                        "depth = \"1 mm\"");
+                        "depth = \"... mm\"");
 }
 
 TEST(Bores, AreEqualWhereTheBarsAreWelded)
 {
     expect_only_problem(splice_with("[[right.section]]", "bore = \"6 mm\"\n[[right.section]]"), "right.bore",
-                        "must be that of the left bar", "remove bore");
+                        "must be that of the left bar", "measure both: one bore runs through both bars");
     expect_only_problem(splice_with("material = \"C45 +QT\"\n", "material = \"C45 +QT\"\nbore = \"5 mm\"\n"),
-                        "right.bore", "must be that of the left bar, 5 mm", "bore = \"5 mm\"");
+                        "right.bore", "must be that of the left bar, 5 mm",
+                        "measure both: one bore runs through both bars");
 }
 
 TEST(Grooves, HaveASizeThatTheMeshCanShow)
 {
     expect_only_problem(shaft_with("\"0.8 mm\"", "\"0.1 mm\""), "left.groove[1].radius", "at least 0.2 mm",
-                        "radius = \"0.2 mm\"");
+                        "radius = \"... mm\"");
     expect_only_problem(shaft_with("\"1.2 mm\"", "\"0.05 mm\""), "left.groove[1].depth", "at least 0.1 mm",
-                        "depth = \"0.1 mm\"");
+                        "depth = \"... mm\"");
     expect_only_problem(shaft_with("\"1.2 mm\"", "\"9.7 mm\""), "left.groove[1].depth", "0.3 of the diameter of 32 mm",
-                        "depth = \"9.6 mm\"");
+                        "depth = \"... mm\"");
     EXPECT_FALSE(messages(shaft_with("\"0.8 mm\"", "\"-0.8 mm\"")).empty());
     EXPECT_FALSE(messages(shaft_with("\"1.2 mm\"", "\"-1.2 mm\"")).empty());
 }
@@ -196,7 +197,7 @@ TEST(Grooves, StandInOrderAndApart)
 {
     const std::string second = "[[left.groove]]\nat = \"162 mm\"\ndepth = \"1.2 mm\"\nradius = \"0.8 mm\"\n";
     // 160 + 0.8 + 1 + 0.8
-    expect_only_problem(shaft + second, "left.groove[2].at", "must be at least 162.6 mm", "at = \"162.6 mm\"");
+    expect_only_problem(shaft + second, "left.groove[2].at", "must be at least 162.6 mm", "at = \"... mm\"");
     EXPECT_TRUE(messages(shaft + with(second, "162 mm", "162.6 mm")).empty());
 }
 
@@ -206,17 +207,17 @@ TEST(Grooves, KeepClearOfTheSleeveWeld)
     const double least = 42 + 6 + 1.5 * std::tan(std::acos(-1.0) / 8) + 1 + 1;
     ASSERT_NEAR(least, 50.62, 0.005);
     expect_only_problem(splice_with("at = \"120 mm\"", "at = \"50.6 mm\""), "right.groove[1].at",
-                        "the sleeve weld ends at 48.6213 mm", "at = \"50.63 mm\"");
+                        "the sleeve weld ends at 48.6213 mm", "at = \"... mm\"");
     EXPECT_TRUE(messages(splice_with("at = \"120 mm\"", "at = \"50.63 mm\"")).empty());
 }
 
 TEST(LoadedEnd, NeedsADiameterOfPlainBar)
 {
     expect_only_problem(splice_with("length = \"60 mm\"", "length = \"25 mm\""), "left.section[2].length",
-                        "must be at least 26 mm", "length = \"26 mm\"");
+                        "must be at least 26 mm", "length = \"... mm\"");
     EXPECT_TRUE(messages(splice_with("length = \"60 mm\"", "length = \"26 mm\"")).empty());
     expect_only_problem(splice_with("length = \"205 mm\"", "length = \"147 mm\""), "right.section[1].length",
-                        "must be at least 148 mm", "length = \"148 mm\"");
+                        "must be at least 148 mm", "length = \"... mm\"");
     expect_only_problem(with(shaft_with("\"160 mm\"", "\"100 mm\""), "\"80 mm\"", "\"32.9 mm\""),
                         "left.section[1].length", "both ends of a plain shaft are loaded", "lengthen");
 }
@@ -232,10 +233,10 @@ TEST(Joint, BarsDifferByAtMostAQuarter)
 TEST(Joint, PenetrationLeavesALandOrIsFull)
 {
     expect_only_problem(splice_with("\"9 mm\"", "\"2.4 mm\""), "joint.penetration", "at least 2.5 mm",
-                        "penetration = \"2.5 mm\"");
+                        "penetration = \"... mm\"");
     // Mean radius (28 + 27)/4 = 13.75, less the land of 2.
     expect_only_problem(splice_with("\"9 mm\"", "\"11.8 mm\""), "joint.penetration", "at most 11.75 mm",
-                        "penetration = \"11.75 mm\"");
+                        "penetration = \"... mm\"");
     EXPECT_FALSE(messages(splice_with("\"9 mm\"", "\"-9 mm\"")).empty());
     std::string hollow = splice_with("material = \"C45 +QT\"\n", "material = \"C45 +QT\"\nbore = \"19 mm\"\n");
     hollow = with(hollow, "material = \"C45 +N\"\n", "material = \"C45 +N\"\nbore = \"19 mm\"\n");
@@ -275,7 +276,7 @@ TEST(Joint, WithoutSleeveStillNeedsRoomOnTheFirstSections)
         "[right]\nmaterial = \"C45 +N\"\n[[right.section]]\nlength = \"90 mm\"\ndiameter = \"28 mm\"\n"
         "[joint]\npenetration = \"full\"\n[load]\npeak_torque = \"300 N*m\"\n";
     // Butt weld 2 mm, plain 1 mm, fillet 1 mm.
-    expect_only_problem(text, "left.section[1].length", "must be at least 4 mm", "length = \"4 mm\"");
+    expect_only_problem(text, "left.section[1].length", "must be at least 4 mm", "length = \"... mm\"");
     EXPECT_TRUE(messages(with(text, "\"2.9 mm\"", "\"4 mm\"")).empty());
 }
 

@@ -88,8 +88,8 @@ TEST(Hardness, IsRefusedOutsideTheTablesAndInOtherScales)
                             "must be from", "measure again");
     for (const char* hardness : {"28", "28 HRB", "HRC 28", "hard", "28 HRC +- 2 HRC", "28..32 HRC", "nan HRC"})
         expect_only_problem(with_steel(std::string("hardness = \"") + hardness + "\"\n"), "material[1].hardness",
-                            "one number with its scale", "hardness = \"28 H");
-    expect_only_problem(with_steel("hardness = 28\n"), "material[1].hardness", "must be a text", "28 HRC");
+                            "one number with its scale", " HRC\"");
+    expect_only_problem(with_steel("hardness = 28\n"), "material[1].hardness", "must be a text", "hardness = \"...\"");
 }
 
 TEST(StatedMaterial, IsEstimatedFromItsHardnessAlone)
@@ -137,7 +137,7 @@ TEST(HeatState, GivesTheYieldBesideAWeld)
         EXPECT_FALSE(asked.bar[0]->material.heated_yield_reason.empty());
     }
     expect_only_problem(with_steel(strength + "heat_state = \"soft\"\n"), "material[1].heat_state", "must be one of",
-                        "quenched and tempered");
+                        "one of these");
     expect_only_problem(with_steel(strength + "heat_state = \"normalised\"\nheated_yield_factor = 0.9\n"),
                         "material[1].heat_state", "must not stand beside", "keep either");
 }

@@ -320,12 +320,12 @@ TEST(TorqueHistoryKey, RefusesWrongKeys)
 {
     expect_only_problem(with_history, "load.torque_history", "does not come from a file", "CSV file");
     expect_only_problem(splice_with("axial", "history_repeats = 5\naxial"), "load.history_repeats",
-                        "needs a torque_history", "torque_history = ");
+                        "needs a torque_history", "give torque_history as well");
     for (const char* repeats : {"0", "0.5", "2e9", "-1"})
         expect_only_problem(with(with_history, "history_repeats = 50", fmt::format("history_repeats = {}", repeats)),
-                            "load.history_repeats", "must be from 1 to 1e9", "history_repeats = 500");
+                            "load.history_repeats", "must be from 1 to 1e9", "history_repeats = ...");
     expect_only_problem(with(with_history, "torque_history = \"run.csv\"", "torque_history = 7"), "load.torque_history",
-                        "must be a text", "torque.csv");
+                        "must be a text", "torque_history = \"...\"");
 }
 
 TEST(Companions, AreRegularFilesBesideTheCase)

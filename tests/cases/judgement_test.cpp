@@ -55,13 +55,15 @@ TEST(Judgement, RefusesWhatIsOutOfRangeOrUnknown)
     expect_only_problem(judged("survival = \"50 %\""), "judgement.survival", "between 90 % and 99.99 %", "97.7 %");
     expect_only_problem(judged("survival = \"100 %\""), "judgement.survival", "between 90 % and 99.99 %", "97.7 %");
     expect_only_problem(judged("survival = 97.7"), "judgement.survival", "a share in quotes", "\"97.7 %\"");
-    expect_only_problem(judged("partial_factor = 0.9"), "judgement.partial_factor", "between 1 and 3", "1.35");
+    expect_only_problem(judged("partial_factor = 0.9"), "judgement.partial_factor", "between 1 and 3",
+                        "partial_factor = \"safe life, high consequence\"");
     expect_only_problem(judged("partial_factor = \"safe life, hihg consequence\""), "judgement.partial_factor",
                         "must be one of", "partial_factor = \"safe life, high consequence\"");
-    expect_only_problem(judged("partial_factor = true"), "judgement.partial_factor", "must be", "1.35");
+    expect_only_problem(judged("partial_factor = true"), "judgement.partial_factor", "must be", "partial_factor = ...");
     expect_only_problem(judged("r_ratio_enhancement = \"stress releived\""), "judgement.r_ratio_enhancement",
                         "must be one of", "\"stress relieved\"");
-    expect_only_problem(judged("misalignment_factor = 0.5"), "judgement.misalignment_factor", "between 1 and 3", "1.1");
+    expect_only_problem(judged("misalignment_factor = 0.5"), "judgement.misalignment_factor", "between 1 and 3",
+                        "misalignment_factor = ...");
     expect_only_problem(judged("survivle = \"99 %\""), "judgement.survivle", "unknown key", "judgement.survival");
 }
 
@@ -70,6 +72,7 @@ TEST(Judgement, IsToldAsACautionWhereItAsksForLess)
     EXPECT_TRUE(
         has_caution(accepted(judged("partial_factor = \"damage tolerant, low consequence\"")), "partial factor"));
     EXPECT_TRUE(has_caution(accepted(judged("survival = \"95 %\"")), "survival asked for is 95 %"));
+    EXPECT_TRUE(has_caution(accepted(judged("r_ratio_enhancement = \"unconstrained\"")), "without constraint"));
     EXPECT_TRUE(has_caution(accepted(judged("r_ratio_enhancement = \"stress relieved\"")), "furnace"));
     const Case stricter = accepted(judged("partial_factor = 1.5\nsurvival = \"99 %\""));
     EXPECT_FALSE(has_caution(stricter, "partial factor"));

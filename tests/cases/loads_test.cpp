@@ -48,7 +48,7 @@ TEST(Bending, IsGivenInOneWayOnly)
 TEST(Bending, MustNotBeNegative)
 {
     expect_only_problem(splice_with("joint_angle = \"6 deg\"", "bending = \"-90 N*m\""), "load.bending", "from 0 to",
-                        "bending = \"90 N*m\"");
+                        "bending = \"... N*m\"");
 }
 
 TEST(JointAngle, IsFromZeroToFiftyDegrees)
@@ -75,7 +75,7 @@ TEST(Torque, IsNotNegativeAndNotAbsurd)
     EXPECT_EQ(problem_of(with(no_blocks, "\"1000 N*m\"", "\"-1000 N*m\""), "load.peak_torque").fix,
               "peak_torque = \"1000 N*m\": its direction makes no difference");
     expect_only_problem(splice_with("running_torque = \"200 N*m\"", "running_torque = \"1200 N*m\""),
-                        "load.running_torque", "to the peak torque of 1000 N*m", "running_torque = \"1000 N*m\"");
+                        "load.running_torque", "to the peak torque of 1000 N*m", "running_torque = \"... N*m\"");
 }
 
 TEST(Loads, MustNotAllBeZero)
@@ -101,7 +101,7 @@ TEST(Blocks, CountFromOneToATrillion)
 {
     for (const char* count : {"0", "-4", "0.5", "2e12"})
         expect_only_problem(splice_with("count = 4000", std::string("count = ") + count), "load.block[1].count",
-                            "from 1 to 1e12", "count = 4000");
+                            "from 1 to 1e12", "count = ...");
     expect_only_problem(splice_with("count = 4000", "count = inf"), "load.block[1].count", "finite", "count");
     EXPECT_TRUE(messages(splice_with("count = 4000", "count = 1e12")).empty());
 }

@@ -132,7 +132,7 @@ TEST(Surface, IsTakenAsStated)
     expect_only_problem(splice_with("[[right.section]]", "surface = \"hot rolled\"\n[[right.section]]"),
                         "right.surface", "must be one of", "surface = \"hot-rolled\"");
     expect_only_problem(splice_with("[[right.section]]", "surface = 3\n[[right.section]]"), "right.surface", "must be",
-                        "machined");
+                        "surface = \"...\"");
 }
 
 TEST(Toughness, IsReadInItsUnits)

@@ -115,7 +115,7 @@ TEST(Passes, AreAWholeNumberFromOneToTwenty)
     EXPECT_EQ(accepted(splice_with("leg = \"6 mm\"", "leg = \"6 mm\"\npasses = 3")).sleeve->weld.passes, 3);
     for (const char* passes : {"0", "21", "1.5", "-1", "1e30"})
         expect_only_problem(splice_with("leg = \"6 mm\"", std::string("leg = \"6 mm\"\npasses = ") + passes),
-                            "sleeve.weld.passes", "whole number from 1 to 20", "passes = 2");
+                            "sleeve.weld.passes", "whole number from 1 to 20", "passes = ...");
 }
 
 TEST(Penetration, IsFullOrADepth)
@@ -133,7 +133,7 @@ TEST(Sleeve, NeedsItsWelds)
     const std::string& text = sound_splice_text();
     const std::size_t from = text.find("[sleeve.weld]"), to = text.find("[load]");
     expect_only_problem(text.substr(0, from) + text.substr(to), "sleeve.weld", "a sleeve needs its welds",
-                        "leg = \"6 mm\"");
+                        "[sleeve.weld] with leg = \"... mm\"");
 }
 
 }  // namespace

@@ -88,7 +88,7 @@ TEST(Vehicle, SharesByWheelsOrAsStated)
                         "load.vehicle.shaft_share", "must not stand beside driven_wheels", "keep either");
     for (const char* wheels : {"0", "2.5", "13", "-2"})
         expect_only_problem(driven_with("driven_wheels = 2", std::string("driven_wheels = ") + wheels),
-                            "load.vehicle.driven_wheels", "whole number from 1 to 12", "driven_wheels = 2");
+                            "load.vehicle.driven_wheels", "whole number from 1 to 12", "driven_wheels = ...");
 }
 
 TEST(Vehicle, AsksForWhatHasNoDefault)
@@ -122,7 +122,7 @@ TEST(Vehicle, RefusesWhatNoVehicleHas)
         expect_only_problem(driven_with(line, wrong), "load.vehicle." + key, "must be from ", key + " = ");
     }
     expect_only_problem(driven_with("grip = 0.9", "grip = \"much\""), "load.vehicle.grip", "a plain number",
-                        "grip = 1");
+                        "grip = ...");
     expect_only_problem(driven_with("grip = 0.9", "gripp = 0.9"), "load.vehicle.gripp", "unknown key",
                         "load.vehicle.grip");
     expect_only_problem(driven_with("[load.vehicle]", "[[load.vehicle]]"), "load.vehicle", "must stand once",

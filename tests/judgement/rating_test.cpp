@@ -87,7 +87,7 @@ TEST(Rating, SurvivalMovesTheLineByItsStandardDeviation)
 }
 
 // Fully reversed, R = -1: f(R) = 0.4 + 1.2 by IIW; 1 + 0.6 of the two halves by EN 1993-1-9, of a range of 2.
-TEST(Rating, StressReliefCountsInReversedBendingOnly)
+TEST(Rating, StressReliefCountsInReversedBending)
 {
     Case asked = bent(couple, count);
     asked.rating.relief = StressRelief::stress_relieved;
@@ -95,9 +95,60 @@ TEST(Rating, StressReliefCountsInReversedBendingOnly)
     EXPECT_NEAR(use(asked, InteractionRule::cubes_and_fifths, "bar-toe.left"), bending_use(1.35 * 0.8, 1), round_off);
     asked.load.axial = Newton{1};  // tension: its mean is not counted, so no relief either
     EXPECT_NEAR(use(asked, InteractionRule::squares, "bar-toe.left"), bending_use(1.35, 0.5), round_off);
-    asked = twisted(torque, count);
+}
+
+// By hand from f(R) = 1.2 - 0.4 R and 0.9 - 0.4 R; source: [Hobbacher2016] 3.5.1, from memory.
+TEST(RRatio, FactorIsThatOfItsCase)
+{
+    struct Row
+    {
+        double R, relieved, unconstrained;
+    };
+    for (const Row& row :
+         {Row{-1, 1.6, 1.3}, Row{-0.5, 1.4, 1.1}, Row{-0.25, 1.3, 1}, Row{0, 1.2, 1}, Row{0.5, 1, 1}, Row{0.8, 1, 1}})
+    {
+        EXPECT_NEAR(r_ratio_factor(StressRelief::stress_relieved, row.R), row.relieved, round_off) << row.R;
+        EXPECT_NEAR(r_ratio_factor(StressRelief::unconstrained, row.R), row.unconstrained, round_off) << row.R;
+        EXPECT_EQ(r_ratio_factor(StressRelief::none, row.R), 1) << row.R;
+    }
+}
+
+// Two blocks, R = -0.4 and 0: ranges over 1.36 and 1.2, damages added against 80/1.35 with slope 5; their means of 75
+// and 225 differ by more than a tenth of the range, so that the sum allowed is 0.2.
+TEST(RRatio, IsThatOfEachTorqueBlockInShear)
+{
+    Case asked;
+    asked.load.peak_torque = NewtonMillimetre{450};
+    asked.load.blocks = {{"", NewtonMillimetre{-100}, NewtonMillimetre{250}, 5e4},
+                         {"", NewtonMillimetre{0}, NewtonMillimetre{450}, 1e4}};
+    const auto expected = [](double f_first, double f_second, double sum)
+    {
+        const auto damage = [](double range, double count) { return count / 2e6 * std::pow(range * 1.35 / 80, 5); };
+        return std::pow((damage(0.5 * 350 / f_first, 5e4) + damage(0.5 * 450 / f_second, 1e4)) / sum, 0.2);
+    };
+    const auto squares = InteractionRule::squares, fifths = InteractionRule::cubes_and_fifths;
+    EXPECT_NEAR(use(asked, squares, "bar-toe.left"), expected(1, 1, 0.2), round_off);
     asked.rating.relief = StressRelief::stress_relieved;
-    EXPECT_NEAR(use(asked, InteractionRule::squares, "bar-toe.left"), torque_use(1.35, 0.5), round_off);
+    EXPECT_NEAR(use(asked, squares, "bar-toe.left"), expected(1.36, 1.2, 0.2), round_off);
+    EXPECT_NEAR(use(asked, fifths, "bar-toe.left"), expected(1, 1, 1), round_off);
+    asked.rating.relief = StressRelief::unconstrained;
+    EXPECT_NEAR(use(asked, squares, "bar-toe.left"), expected(1.06, 1, 0.2), round_off);
+    asked.load.axial = Newton{1};
+    EXPECT_NEAR(use(asked, squares, "bar-toe.left"), expected(1, 1, 0.2), round_off);
+    // The larger torque may be the negative one: -450 to 100 has R = -0.2222, f = 1.2889.
+    asked.load.axial = {};
+    asked.rating.relief = StressRelief::stress_relieved;
+    asked.load.blocks = {{"", NewtonMillimetre{-450}, NewtonMillimetre{100}, 1e4}};
+    EXPECT_NEAR(use(asked, squares, "root.right"),
+                0.5 * 550 / (1.2 + 0.4 * 100 / 450) * 1.35 / 80 * std::pow(1e4 / 1e6, 0.2), round_off);
+}
+
+TEST(RRatio, OfTheWeakerCaseIsNotCountedByTheOtherRule)
+{
+    Case asked = bent(couple, count);
+    asked.rating.relief = StressRelief::unconstrained;
+    EXPECT_NEAR(use(asked, InteractionRule::squares, "bar-toe.left"), bending_use(1.35 / 1.3, 0.5), round_off);
+    EXPECT_NEAR(use(asked, InteractionRule::cubes_and_fifths, "bar-toe.left"), bending_use(1.35, 1), round_off);
 }
 
 TEST(Rating, MisalignmentRaisesTheNormalStressOfToesAndButt)

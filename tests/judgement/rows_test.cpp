@@ -7,7 +7,9 @@
 #include <numbers>
 
 #include "app/check_splice.h"
+#include "app/scenarios.h"
 #include "cases/read_case.h"
+#include "post/crack_checks.h"
 #include "post/verdict_text.h"
 
 namespace splicewright
@@ -213,6 +215,35 @@ TEST(CrackRows, FollowParisFromTheIntensityOfTheMesh)
     const double per_life = (second.length_mm - first.length_mm) / (second.life - first.life);
     const double range = std::cbrt(per_life / (count * 5.21e-13));
     EXPECT_NEAR(range, by_handbook, 0.15 * by_handbook);  // a sleeve beside the crack, the formula knows a bare bar
+}
+
+// A bending couple alone grows the crack from the land; K goes with the stress, so the share of the allowed stress
+// grows by the factor where the length at the end hardly moves.
+TEST(CrackRows, CountAStatedMisalignmentInBendingAndStrengthRowsSayThatTheyDoNot)
+{
+    Case asked = torque_alone("undersized-sleeve");
+    asked.load.blocks.clear();
+    asked.load.peak_torque = asked.load.running_torque = {};
+    asked.load.peak_bending = asked.load.running_bending = NewtonMillimetre{6e4};
+    asked.load.revolutions = 1e8;
+    const MeridianAnswer answer = meridian_answer(asked, sound_splice(), {coarse_pct});
+    const StressIntensities tips = stress_intensities(asked, sound_splice(), {coarse_pct});
+    const auto land_use = [&]
+    {
+        for (const CheckRow& each : crack_checks(asked, answer, tips).rows)
+            if (each.site == "land-edge") return each.demand;
+        return 0.0;
+    };
+    const double plain = land_use();
+    asked.rating.misalignment_factor = 1.3;
+    EXPECT_NEAR(land_use(), 1.3 * plain, 0.02 * plain);  // at the threshold exactly; with growth nearly
+    for (const CheckRow& each : checks_of(asked, {answer, answer, nullptr}))
+    {
+        if (each.kind != CheckKind::strength) continue;
+        EXPECT_EQ(each.note.find("misalignment") != std::string::npos,
+                  each.site.starts_with("bar-toe") || each.site == "butt-surface")
+            << each.id;
+    }
 }
 
 TEST(Verdict, ShowsOneRowForEachSiteAndAllWhenAsked)

@@ -2,11 +2,15 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "app/check_splice.h"
 #include "app/scenarios.h"
 #include "cases/read_case.h"
+#include "post/crack_checks.h"
+#include "post/scenario_notes.h"
+#include "post/service.h"
 
 namespace splicewright
 {
@@ -46,6 +50,81 @@ TEST(WhatIf, SaysHowMuchAShallowWeldWeakensTheButt)
     EXPECT_GT(used(report.what_if.back(), "land-edge"), 1.02 * used(report.sound, "land-edge"));
     EXPECT_LT(report.what_if.back().answer.share.torsion.value - report.sound.answer.share.torsion.value, 0.5);
     EXPECT_GT(report.what_if.back().answer.share.torsion.value, report.sound.answer.share.torsion.value);
+}
+
+const Judgement& scenario(const Report& report, const std::string& name)
+{
+    return *std::find_if(report.what_if.begin(), report.what_if.end(),
+                         [&](const Judgement& judged) { return judged.answer.scenario.name == name; });
+}
+
+const CheckRow* crack_row(const Judgement& judged, const std::string& site)
+{
+    const auto row = std::find_if(judged.checks.begin(), judged.checks.end(),
+                                  [&](const CheckRow& each) { return is_crack_growth(each) && each.site == site; });
+    return row == judged.checks.end() ? nullptr : &*row;
+}
+
+// Resultant intensity of a unit torque, before the crack has grown.
+double intensity_by_torque(const CheckRow& row)
+{
+    return std::find_if(row.worked.begin(), row.worked.end(),
+                        [](const WorkedStep& step) { return step.formula.starts_with("K_T = "); })
+        ->result;
+}
+
+// With the hidden weld lost the sleeve passes all of the torque, with it only its share. The intensity grows with the
+// torque through the weld, and by more, because the bar under the slit no longer turns along with the sleeve.
+TEST(WhatIf, GrowsTheCracksThatALostWeldLeaves)
+{
+    const Report report = check_splice(example("undersized-sleeve"), {10});
+    const Judgement& lost = scenario(report, "hidden weld lost");
+    for (const char* site : {"root.left", "root.right"})
+    {
+        const CheckRow *sound = crack_row(report.sound, site), *alone = crack_row(lost, site);
+        ASSERT_TRUE(sound && alone) << site;
+        EXPECT_TRUE(alone->valid());
+        const double by_torque = intensity_by_torque(*alone) / intensity_by_torque(*sound);
+        EXPECT_GT(by_torque * report.sound.answer.share.torsion.value, 1) << site;
+        EXPECT_LT(by_torque * report.sound.answer.share.torsion.value, 2) << site;
+        EXPECT_LE(*alone->life, *sound->life);
+    }
+    EXPECT_EQ(crack_row(lost, "land-edge"), nullptr);
+    const Judgement& left = scenario(report, "left sleeve weld lost");
+    ASSERT_NE(crack_row(left, "land-edge"), nullptr);
+    EXPECT_LE(*crack_row(left, "land-edge")->life, *crack_row(report.sound, "land-edge")->life);
+    EXPECT_EQ(crack_row(left, "root.left"), nullptr);
+}
+
+TEST(WhatIf, NeverShowsALongerLifeThanTheSoundSpliceWithoutAWord)
+{
+    const Report report = check_splice(example("hill-climb-rear-left"), {10});
+    const double sound = least_life(report.sound.checks)->least;
+    int n_longer = 0;
+    for (const Judgement& judged : report.what_if)
+    {
+        const bool said = std::any_of(judged.notes.begin(), judged.notes.end(),
+                                      [](const std::string& note)
+                                      { return note.find("longer than the sound splice") != std::string::npos; });
+        EXPECT_EQ(said, least_life(judged.checks)->least > 1.02 * sound) << judged.answer.scenario.name;
+        n_longer += said ? 1 : 0;
+    }
+    EXPECT_GE(n_longer, 1);  // the right weld lost leaves no toe on the right bar, which governs the sound splice
+}
+
+TEST(WhatIf, SaysWhereACrackCouldNotBeJudged)
+{
+    Judgement sound, hollow;
+    CheckRow row;
+    row.kind = CheckKind::fatigue;
+    row.site = "land-edge";
+    row.id = "fatigue/land-edge/crack-growth";
+    row.not_valid_because = "the bar is hollow: the growth formula is for a crack in a solid bar";
+    hollow.checks = {row};
+    const std::vector<std::string> notes = notes_beside_sound(sound, hollow);
+    ASSERT_EQ(notes.size(), 1U);
+    EXPECT_EQ(notes.front().find("crack growth not judged here at land-edge: the bar is hollow"), 0U) << notes.front();
+    EXPECT_TRUE(notes_beside_sound(sound, sound).empty());
 }
 
 // Two bars of 30 and 20 mm, 100 mm each, no sleeve: the twist of a 30 mm shaft of 200 mm is known, and so is the ratio.

@@ -1,0 +1,83 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include <fmt/format.h>
+#include <gtest/gtest.h>
+
+#include <map>
+#include <set>
+
+#include "app/check_splice.h"
+#include "app/scenarios.h"
+#include "tests/docs/documents.h"
+#include "tests/judgement/second_opinion.h"
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr double accuracy_pct = 20;  // the rows are those of any accuracy
+
+MeridianAnswer with_notches(const Case& asked, double radius_mm, double pct)
+{
+    Scenario notched = sound_splice();
+    notched.toe_radius = notched.root_radius = Millimetre{radius_mm};
+    return meridian_answer(asked, notched, {pct});
+}
+
+SolvedCase solved_case(const Report& report)
+{
+    const Case& asked = report.asked;
+    SolvedCase solved{asked, report.sound.answer, report.sound.answer, std::nullopt, std::nullopt};
+    if (asked.sleeve && asked.sleeve->weld.toe_radius != Millimetre{1})
+        solved.notched = with_notches(asked, 1, accuracy_pct);
+    for (const CheckRow& row : report.sound.checks)
+        if (row.id.ends_with("notch-small") && !solved.small)
+            solved.small = with_notches(asked, 0.05, 3 * accuracy_pct);
+    if (asked.joint) solved.tips = stress_intensities(asked, sound_splice(), {3 * accuracy_pct});
+    return solved;
+}
+
+// What the scenario adds to the load of a row is not in the numbers of the sound splice.
+std::set<std::string> kinds_of(const Judgement& judged)
+{
+    std::set<std::string> kinds;
+    for (const CheckRow& row : judged.checks) kinds.insert(without_side_and_number(row.id));
+    return kinds;
+}
+
+// Every row of every example a second time; a row of a kind that has no second opinion fails, and so does a kind that
+// only a scenario has.
+TEST(EveryRow, OfTheExamplesIsWhatASecondComputationGives)
+{
+    std::set<std::string> computed, occurring;
+    for (const std::string& path : example_paths())
+    {
+        const Report report = coarse_report(path);
+        ASSERT_TRUE(report.sound.notes.empty()) << path << ": the slit was settled otherwise than the case has it";
+        for (const Judgement& scenario : report.what_if) occurring.merge(kinds_of(scenario));
+        occurring.merge(kinds_of(report.sound));
+        const SolvedCase solved = solved_case(report);
+        for (const CheckRow& row : report.sound.checks)
+        {
+            if (row.brief == "not computed") continue;
+            const std::optional<Opinion> opinion = second_opinion(solved, row.id);
+            ASSERT_TRUE(opinion.has_value()) << path << ": nobody computes " << row.id << " a second time";
+            const double used = row.utilisation / (1 + row.error_pct / 100);
+            EXPECT_NEAR(used, opinion->utilisation, opinion->tolerance * std::max(used, 1e-9))
+                << path << ": " << row.id;
+            computed.insert(without_side_and_number(row.id));
+        }
+    }
+    for (const std::string& kind : occurring) EXPECT_TRUE(computed.contains(kind)) << kind;
+    EXPECT_GE(computed.size(), 52U);
+}
+
+TEST(EveryRow, OfAKindThatIsNotKnownHasNoSecondOpinion)
+{
+    const SolvedCase nothing;
+    EXPECT_FALSE(second_opinion(nothing, "strength/elsewhere").has_value());
+    EXPECT_FALSE(second_opinion(nothing, "fatigue/elsewhere/nominal-new").has_value());
+}
+
+}  // namespace
+}  // namespace splicewright
