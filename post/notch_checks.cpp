@@ -142,19 +142,43 @@ bool has_thin_wall(const Case& asked)
 namespace
 {
 
-WeldUnitStress hot_spot_stress(const ExtrapolatedStress& stress, const HotSpot& spot, const char* points)
+// The stresses that were read, and the value that they extrapolate to.
+std::vector<WorkedStep> reading_steps(const std::vector<ReadStress>& read, const HotSpot& spot, const char* what,
+                                      const char* symbol, const Measured& stress)
 {
-    const std::string where =
-        fmt::format("read at {} of t = {:.4g} mm from {} and extrapolated to it", points, spot.thickness, spot.site);
-    const double shear = std::abs(stress.torsion_shear.value), normal = std::abs(stress.bending_normal.value);
-    const double shear_error = error_pct(stress.torsion_shear), normal_error = error_pct(stress.bending_normal);
-    return {shear,
-            normal,
+    std::vector<WorkedStep> steps;
+    std::string formula, numbers;
+    for (const ReadStress& at : read)
+    {
+        steps.push_back(read_step(fmt::format("{}, from the finite elements, at {:g} t = {:.4g} mm from {}", what,
+                                              at.distance, at.distance * spot.thickness, spot.site),
+                                  at.value, "MPa per N·mm"));
+        formula += fmt::format("{}{:g} s({:g} t)",
+                               at.weight < 0     ? " - "
+                               : formula.empty() ? ""
+                                                 : " + ",
+                               std::abs(at.weight), at.distance);
+        numbers += fmt::format("{}{}*{}", numbers.empty() ? "" : "+", put(at.weight), put(at.value, Digits::eleven));
+    }
+    const std::string turned = stress.value < 0 ? fmt::format("(-1)*({})", numbers) : numbers;
+    steps.push_back(worked_step(fmt::format("extrapolated to {}, t = {:.4g} mm, error bar {:.2g} %", spot.site,
+                                            spot.thickness, error_pct(stress)),
+                                fmt::format("{} = |{}|", symbol, formula), turned, std::abs(stress.value),
+                                "MPa per N·mm"));
+    return steps;
+}
+
+WeldUnitStress hot_spot_stress(const ExtrapolatedStress& stress, const HotSpot& spot)
+{
+    return {std::abs(stress.torsion_shear.value),
+            std::abs(stress.bending_normal.value),
             0,
-            shear_error,
-            normal_error,
-            {unit_step("k_tau, shear on the surface by 1 N·mm of torque", where, shear, shear_error)},
-            {unit_step("k_sigma, stress along the axis by 1 N·mm of bending", where, normal, normal_error)}};
+            error_pct(stress.torsion_shear),
+            error_pct(stress.bending_normal),
+            reading_steps(stress.torsion_read, spot, "shear on the surface by 1 N·mm of torque", "k_tau",
+                          stress.torsion_shear),
+            reading_steps(stress.bending_read, spot, "stress along the axis by 1 N·mm of bending", "k_sigma",
+                          stress.bending_normal)};
 }
 
 }  // namespace
@@ -176,7 +200,7 @@ std::vector<CheckRow> hot_spot_checks(const Case& asked, const MeridianAnswer& a
                           fmt::format("surface stress by finite elements at {} of the thickness, extrapolated "
                                       "to the toe; FAT 90, shear 80, squares with 0.5, Miner sum 0.5 or 0.2",
                                       points)},
-                         hot_spot_stress(stress, spot, points), thick);
+                         hot_spot_stress(stress, spot), thick);
             append_note(
                 row.note,
                 fmt::format(

@@ -64,8 +64,10 @@ public:
         for (const ReadingPoint& reading : readings)
         {
             const double s = reading.distance * thickness;
-            sum.torsion_shear.value += reading.weight * at(torsion_.shear, s);
-            sum.bending_normal.value += reading.weight * at(bending_.along, s);
+            sum.torsion_read.push_back({reading.distance, reading.weight, at(torsion_.shear, s)});
+            sum.bending_read.push_back({reading.distance, reading.weight, at(bending_.along, s)});
+            sum.torsion_shear.value += reading.weight * sum.torsion_read.back().value;
+            sum.bending_normal.value += reading.weight * sum.bending_read.back().value;
             sum.axial_normal.value += reading.weight * at(axial_.along, s);
         }
         return sum;
@@ -90,9 +92,13 @@ private:
 
 void keep_larger(ExtrapolatedStress& kept, const ExtrapolatedStress& other)
 {
-    for (const auto part :
-         {&ExtrapolatedStress::torsion_shear, &ExtrapolatedStress::bending_normal, &ExtrapolatedStress::axial_normal})
-        if (std::abs((other.*part).value) > std::abs((kept.*part).value)) kept.*part = other.*part;
+    const auto is_larger = [&](Measured ExtrapolatedStress::*part)
+    { return std::abs((other.*part).value) > std::abs((kept.*part).value); };
+    if (is_larger(&ExtrapolatedStress::torsion_shear))
+        kept.torsion_shear = other.torsion_shear, kept.torsion_read = other.torsion_read;
+    if (is_larger(&ExtrapolatedStress::bending_normal))
+        kept.bending_normal = other.bending_normal, kept.bending_read = other.bending_read;
+    if (is_larger(&ExtrapolatedStress::axial_normal)) kept.axial_normal = other.axial_normal;
 }
 
 std::optional<HotSpot> hot_spot(const Level& level, const ToeSurface& surface)

@@ -49,11 +49,20 @@ struct WeldForce
     double error_pct = 0;
 };
 
+// A surface stress that was read beside a toe, and its part in the extrapolation.
+struct ReadStress
+{
+    double distance = 0;  // from the toe, over the thickness
+    double weight = 0;    // in the extrapolation
+    double value = 0;     // MPa per N*mm, with its sign
+};
+
 // Surface stress extrapolated to a toe, by unit load: shear in torsion, stress along the meridian in bending
 // (amplitude) and in axial load, MPa per N*mm or N.
 struct ExtrapolatedStress
 {
     Measured torsion_shear, bending_normal, axial_normal;
+    std::vector<ReadStress> torsion_read, bending_read;  // what the first two are made of
 };
 
 // Structural stress at a toe, the weld's own notch left out.

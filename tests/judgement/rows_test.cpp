@@ -110,6 +110,17 @@ TEST(HotSpotRows, LieBetweenTheNominalAndTheNotchStress)
             EXPECT_LT(std::abs(stress->torsion_shear.value), notch->torsion.shear.value);
             EXPECT_NEAR(std::abs(stress->torsion_shear.value) * torque, nominal, 0.15 * nominal);  // a small weld
         }
+        // 1.67 and -0.67 at 0.4 and 1.0 of half the diameter; source: [Hobbacher2016] 2.2.3.4, from memory.
+        ASSERT_EQ(spot.linear.torsion_read.size(), 2U);
+        const ReadStress near = spot.linear.torsion_read[0], far = spot.linear.torsion_read[1];
+        EXPECT_EQ(near.distance, 0.4);
+        EXPECT_EQ(far.distance, 1.0);
+        EXPECT_NEAR(1.67 * near.value - 0.67 * far.value, spot.linear.torsion_shear.value, 1e-15);
+        EXPECT_NEAR(std::abs(far.value) * torque, nominal, 0.02 * nominal);  // a thickness away the bar is plain
+        const std::vector<WorkedStep>& worked = row(report, "fatigue/bar-toe.right/hot-spot-linear").worked;
+        EXPECT_EQ(worked.at(0).result, near.value);
+        EXPECT_EQ(worked.at(1).result, far.value);
+        EXPECT_EQ(worked.at(2).formula, "k_tau = |1.67 s(0.4 t) - 0.67 s(1 t)|");
         const double use = shear_use(std::abs(spot.linear.torsion_shear.value) * torque, 80, 0.5);
         EXPECT_NEAR(row(report, "fatigue/bar-toe.right/hot-spot-linear").demand, use, round_off);
         const double more = shear_use(std::abs(spot.quadratic.torsion_shear.value) * torque, 80, 0.5);
