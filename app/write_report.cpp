@@ -5,8 +5,10 @@
 
 #include <fstream>
 
+#include "app/content_hash.h"
 #include "app/result_folder.h"
 #include "cases/problem.h"
+#include "post/drawing_sheet.h"
 #include "post/result_json.h"
 #include "post/site_loads.h"
 #include "post/verdict_text.h"
@@ -77,6 +79,8 @@ void write_fields(const Report&, const std::filesystem::path&, WrittenReport& wr
 
 }  // namespace
 
+std::string case_checksum(const Case& asked) { return in_hexadecimal(content_hash(asked.text)); }
+
 WrittenReport write_report(const Report& report, const std::filesystem::path& folder)
 {
     WrittenReport written;
@@ -88,6 +92,8 @@ WrittenReport write_report(const Report& report, const std::filesystem::path& fo
                             write_text(partial / "case.toml", report.asked.text);
                             write_text(partial / "verdict.txt", verdict_text(report, Emphasis::plain));
                             write_text(partial / "result.json", result_json(report));
+                            write_text(partial / "drawing.svg",
+                                       drawing_sheet(report.asked, report.making, case_checksum(report.asked)).text());
                         });
     return written;
 }

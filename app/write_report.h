@@ -18,6 +18,8 @@ struct WrittenReport
 
 // Writes result.json, verdict.txt, the case, the VTK files and the pictures; an earlier result stays whole until all
 // of it is there. Throws CannotCompute when a file cannot be written.
+std::string case_checksum(const Case& asked);  // SHA-256 of the case file, in hexadecimal
+
 WrittenReport write_report(const Report& report, const std::filesystem::path& folder);
 
 }  // namespace splicewright
