@@ -52,6 +52,20 @@ std::vector<SiteMark> site_marks(const Report& report)
     return marks;
 }
 
+ScenarioView scenario_view(const Report& report, const Judgement& judgement)
+{
+    const CheckRow* strength = governing(judgement.checks, CheckKind::strength);
+    const CheckRow* fatigue = governing(judgement.checks, CheckKind::fatigue);
+    ScenarioView view{
+        fmt::format("{}: {}", judgement.answer.scenario.name, judgement.passes() ? "passes" : "DOES NOT PASS"), "", "",
+        &judgement.answer.fields, peak_load(report.asked)};
+    if (strength != nullptr) view.used = fmt::format("strength {:.0f} %", 100 * strength->utilisation);
+    if (fatigue != nullptr)
+        view.used += fmt::format("{}fatigue {:.0f} %", view.used.empty() ? "" : ", ", 100 * fatigue->utilisation);
+    if (const CheckRow* worst = governing(judgement.checks)) view.place = fmt::format("first at {}", worst->site);
+    return view;
+}
+
 void write_fields(const Report& report, const std::filesystem::path& folder, WrittenReport& written)
 {
     const CombinedLoad load = peak_load(report.asked);
@@ -63,6 +77,8 @@ void write_fields(const Report& report, const std::filesystem::path& folder, Wri
     PictureRequest request{fields, report.asked, load, load_text, site_marks(report), folder};
     const CheckRow* worst = governing(report.sound.checks);
     if (worst && !is_weld_notch(worst->site)) request.close_up_half_width = plain_close_up_mm;
+    request.scenarios = {scenario_view(report, report.sound)};
+    for (const Judgement& judgement : report.what_if) request.scenarios.push_back(scenario_view(report, judgement));
     const Pictures pictures = write_pictures(request);
     written.pictures = pictures.files;
     written.why_no_pictures = pictures.why_not;

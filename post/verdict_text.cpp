@@ -9,6 +9,7 @@
 
 #include "cases/cautions.h"
 #include "cases/units.h"
+#include "post/asked_words.h"
 #include "post/making_text.h"
 #include "post/number_words.h"
 #include "post/service.h"
@@ -32,8 +33,6 @@ std::string pass_word(bool passes, Emphasis emphasis)
     return passes ? painted("passes", "1;34", emphasis) : painted("DOES NOT PASS", "1;33", emphasis);
 }
 
-const char* kind_name(CheckKind kind) { return kind == CheckKind::strength ? "strength" : "fatigue"; }
-
 std::string headline(const Report& report, Emphasis emphasis)
 {
     const CheckRow* row = governing(report.sound.checks);
@@ -46,49 +45,11 @@ std::string headline(const Report& report, Emphasis emphasis)
     return text + "\n";
 }
 
-std::string in_newton_metre(NewtonMillimetre moment)
-{
-    return fmt::format("{:.4g}", moment.value() / newton_millimetre_per_newton_metre);
-}
-
-std::string vehicle_line(const Load& load)
-{
-    if (!load.vehicle) return "";
-    const Vehicle& v = *load.vehicle;
-    const char* use =
-        load.peak_torque == v.peak_torque() ? "taken as the peak torque" : "beside the stated peak torque";
-    const std::string text =
-        fmt::format("vehicle: engine side {} N·m, grip of the tyre {} N·m; {} governs, {}",
-                    in_newton_metre(v.engine_side), in_newton_metre(v.grip_side), name_of(v.governs), use);
-    return fmt::format("          {}\n", wrapped(text, 12));
-}
-
-std::string history_line(const Load& load)
-{
-    if (!load.history) return "";
-    const TorqueHistory& h = *load.history;
-    const std::string rounding =
-        h.bin_width.value() > 0 ? fmt::format(" rounded outward to {} N·m", in_newton_metre(h.bin_width)) : "";
-    const std::string text =
-        fmt::format("{}: {} rows over {:.4g} s, {} to {} N·m, {} times: {} cycles in {} blocks{}", h.file,
-                    counted(h.rows), h.duration, in_newton_metre(h.lowest), in_newton_metre(h.highest),
-                    counted(h.repeats), counted(h.cycles), h.n_blocks, rounding);
-    return fmt::format("          {}\n", wrapped(text, 12));
-}
-
 std::string load_lines(const Case& asked)
 {
-    const Load& load = asked.load;
-    std::string text = fmt::format("Load      {}\n{}", peak_load_text(asked), vehicle_line(load));
-    for (const TorqueBlock& block : load.blocks)
-        if (block.origin == BlockOrigin::stated)
-            text += fmt::format("          {} cycles from {} to {} N·m{}\n", counted(block.count),
-                                in_newton_metre(block.low), in_newton_metre(block.high),
-                                block.name.empty() ? "" : fmt::format(" ({})", block.name));
-    text += history_line(load);
-    if (load.running_bending.value() > 0)
-        text += fmt::format("          {} revolutions under {:.3g} N·m of bending\n", counted(load.revolutions),
-                            load.running_bending.value() / newton_millimetre_per_newton_metre);
+    std::string text;
+    for (const std::string& line : load_words(asked))
+        text += fmt::format("{:<10}{}\n", text.empty() ? "Load" : "", wrapped(line, 12));
     return text;
 }
 
@@ -127,12 +88,8 @@ std::string reliance_lines(const std::vector<CheckRow>& rows)
 
 std::string check_line(const CheckRow& row, char mark, Emphasis emphasis)
 {
-    const std::string demand = row.kind == CheckKind::strength
-                                   ? fmt::format("{:.0f} of {:.0f} MPa", row.demand, row.capacity)
-                               : row.life ? fmt::format("life {}", life_words(*row.life))
-                                          : row.brief;
     const std::string line = fmt::format("{:<9} {:<17} {:>5.0f} % {} {:<17} {:<8} {} {}", kind_name(row.kind), row.site,
-                                         100 * row.utilisation, mark, demand, error_words(row.error_pct),
+                                         100 * row.utilisation, mark, demand_words(row), error_words(row.error_pct),
                                          reliance(row.provenance), row.check);
     if (row.valid()) return line + "\n";
     return painted(line, "2", emphasis) + "\n" +
@@ -305,8 +262,7 @@ std::string list_lines(const std::string& title, const std::vector<std::string>&
 std::vector<std::string> default_lines(const Case& asked)
 {
     std::vector<std::string> lines;
-    for (const DefaultUsed& used : asked.defaults)
-        lines.push_back(fmt::format("{} = {} ({})", used.field, used.value, used.reason));
+    for (const DefaultUsed& used : asked.defaults) lines.push_back(default_words(used));
     return lines;
 }
 
