@@ -9,6 +9,7 @@
 #include "app/result_folder.h"
 #include "cases/problem.h"
 #include "post/drawing_sheet.h"
+#include "post/report_html.h"
 #include "post/result_json.h"
 #include "post/site_loads.h"
 #include "post/verdict_text.h"
@@ -22,6 +23,8 @@ namespace splicewright
 {
 namespace
 {
+
+constexpr std::uintmax_t most_kept_bytes = 1000000;  // of a file inside the page
 
 void write_text(const std::filesystem::path& file, const std::string& text)
 {
@@ -93,9 +96,46 @@ void write_fields(const Report&, const std::filesystem::path&, WrittenReport& wr
 
 #endif
 
+std::string checksum(const std::string& bytes) { return in_hexadecimal(content_hash(bytes)); }
+
+std::string bytes_of(const std::filesystem::path& file)
+{
+    std::ifstream in(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+// The torque history stands beside the case.
+void add_companions(const Case& asked, PageExtras& extras)
+{
+    if (!asked.load.history) return;
+    const std::string& name = asked.load.history->file;
+    const std::filesystem::path file = std::filesystem::path(asked.file).parent_path() / name;
+    std::error_code unreadable;
+    const auto size = std::filesystem::file_size(file, unreadable);
+    if (unreadable || size > most_kept_bytes)
+    {
+        extras.left_out.push_back(name);
+        return;
+    }
+    const std::string bytes = bytes_of(file);
+    extras.companions.push_back({name, bytes, checksum(bytes)});
+}
+
+PageExtras page_extras(const Report& report, const std::filesystem::path& folder, const WrittenReport& written)
+{
+    const Case& asked = report.asked;
+    PageExtras extras;
+    for (const std::string& picture : written.pictures)
+        extras.pictures.push_back({picture, bytes_of(folder / picture)});
+    extras.why_no_pictures = written.why_no_pictures;
+    extras.case_file = {std::filesystem::path(asked.file).filename().string(), asked.text, checksum(asked.text)};
+    add_companions(asked, extras);
+    return extras;
+}
+
 }  // namespace
 
-std::string case_checksum(const Case& asked) { return in_hexadecimal(content_hash(asked.text)); }
+std::string case_checksum(const Case& asked) { return checksum(asked.text); }
 
 WrittenReport write_report(const Report& report, const std::filesystem::path& folder)
 {
@@ -110,6 +150,8 @@ WrittenReport write_report(const Report& report, const std::filesystem::path& fo
                             write_text(partial / "result.json", result_json(report));
                             write_text(partial / "drawing.svg",
                                        drawing_sheet(report.asked, report.making, case_checksum(report.asked)).text());
+                            write_text(partial / "report.html",
+                                       report_html(report, page_extras(report, partial, written)));
                         });
     return written;
 }

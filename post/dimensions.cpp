@@ -274,8 +274,8 @@ void clear_texts(Draft& draft)
         for (const DraftText& text : draft.text)
         {
             Box box = box_of(text);
-            box.bottom -= 0.3 * text.size;
-            box.top += 0.3 * text.size;
+            box.bottom -= 0.45 * text.size;
+            box.top += 0.45 * text.size;
             if (x > box.left - clear_of_text && x < box.right + clear_of_text && box.bottom < top && box.top > bottom)
                 crossed.push_back(box);
         }

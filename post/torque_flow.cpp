@@ -17,6 +17,7 @@ namespace
 
 constexpr int n_places = 161;
 constexpr double beside_weld = 0.5;  // diameters of the bar that are shown beyond each weld
+constexpr double at_jump = 1e-3;     // mm from a jump
 constexpr double n_hairs = 1e-6;     // mm off the mesh's own lines, where two elements meet
 
 // 2 pi r^2 tau integrated along a straight piece of the section, tau linear: Simpson's rule is exact.
@@ -93,9 +94,14 @@ std::vector<TorquePoint> torque_flow(const Case& asked, const MeridianAnswer& an
         return std::min(weld + beside_weld * bar.sections.front().diameter.value(), 0.98 * length_of(bar));
     };
     const double left = -end(Side::left), right = end(Side::right);
-    for (int i = 0; i < n_places; ++i)
+    std::vector<double> places;
+    for (int i = 0; i < n_places; ++i) places.push_back(left + (right - left) * i / (n_places - 1));
+    // Where the stiffness jumps: both sides of it.
+    for (const double jump : {-sleeve_reach(*asked.sleeve, Side::left), 0.0, sleeve_reach(*asked.sleeve, Side::right)})
+        places.insert(places.end(), {jump - at_jump, jump + at_jump});
+    std::sort(places.begin(), places.end());
+    for (const double z : places)
     {
-        const double z = left + (right - left) * i / (n_places - 1);
         const Cut cut = cut_at(section, in_sleeve, z + n_hairs);
         flow.push_back({z, cut.sleeve / (cut.sleeve + cut.bar), share_by_stiffness(asked, z)});
     }
