@@ -6,6 +6,7 @@
 #include <fstream>
 
 #include "app/content_hash.h"
+#include "app/print_pdf.h"
 #include "app/result_folder.h"
 #include "cases/problem.h"
 #include "post/drawing_sheet.h"
@@ -135,9 +136,7 @@ PageExtras page_extras(const Report& report, const std::filesystem::path& folder
 
 }  // namespace
 
-std::string case_checksum(const Case& asked) { return checksum(asked.text); }
-
-WrittenReport write_report(const Report& report, const std::filesystem::path& folder)
+WrittenReport write_report(const Report& report, const std::filesystem::path& folder, const ReportFiles& files)
 {
     WrittenReport written;
     written.folder = folder;
@@ -149,9 +148,12 @@ WrittenReport write_report(const Report& report, const std::filesystem::path& fo
                             write_text(partial / "verdict.txt", verdict_text(report, Emphasis::plain));
                             write_text(partial / "result.json", result_json(report));
                             write_text(partial / "drawing.svg",
-                                       drawing_sheet(report.asked, report.making, case_checksum(report.asked)).text());
-                            write_text(partial / "report.html",
-                                       report_html(report, page_extras(report, partial, written)));
+                                       drawing_sheet(report.asked, report.making, checksum(report.asked.text)).text());
+                            const PageExtras extras = page_extras(report, partial, written);
+                            write_text(partial / "report.html", report_html(report, extras));
+                            if (files.pdf)
+                                written.why_no_pdf =
+                                    print_pdf(report_html(report, extras, PagePaper::a4), partial / "report.pdf");
                         });
     return written;
 }

@@ -36,7 +36,7 @@ Markup view_in_three_dimensions(const PageContent& page);
 Markup page_picture(const PageContent& page, const char* file, const std::string& alt, const std::string& caption);
 
 // The head of a page that loads nothing, and the whole document.
-Markup page_head(const std::string& title);
+Markup page_head(const std::string& title, PagePaper paper = PagePaper::of_the_browser);
 std::string html_document(const Markup& head, const Markup& body);
 
 // A check worked through: formula, numbers, result, then method, source and validity.

@@ -142,7 +142,8 @@ Markup asked_section(const PageContent& page)
 {
     const Report& report = page.report;
     Markup inside = verdict_sentence(report);
-    inside += page.terms.explain({"used", "strength", "fatigue", "site", "bar-toe"});
+    inside += page.terms.explain({"used", "strength", "fatigue", "site"});
+    if (report.asked.sleeve) inside += page.terms.explain({"bar-toe"});
     if (const auto warning = unknown_steel_warning(report.asked))
         inside += element("p", {{"class", "warning"}}, user_words(*warning));
     inside += asked_facts(report.asked);

@@ -43,8 +43,9 @@ Markup contents(const std::vector<const PagePart*>& there)
 
 }  // namespace
 
-Markup page_head(const std::string& title)
+Markup page_head(const std::string& title, PagePaper paper)
 {
+    const Markup sized = paper == PagePaper::a4 ? style_sheet("@page{size:A4}") : Markup();
     // The page may load nothing at all: what it shows stands inside it.
     return element("head",
                    element("meta", {{"charset", "utf-8"}}, {}) +
@@ -54,7 +55,7 @@ Markup page_head(const std::string& title)
                                {}) +
                        element("meta", {{"name", "viewport"}, {"content", "width=device-width, initial-scale=1"}}, {}) +
                        element("meta", {{"name", "color-scheme"}, {"content", "light dark"}}, {}) +
-                       element("title", title) + style_sheet(page_style));
+                       element("title", title) + style_sheet(page_style) + sized);
 }
 
 std::string html_document(const Markup& head, const Markup& body)
@@ -62,7 +63,7 @@ std::string html_document(const Markup& head, const Markup& body)
     return "<!DOCTYPE html>\n" + element("html", {{"lang", "en"}}, head + element("body", body)).text() + "\n";
 }
 
-std::string report_html(const Report& report, const PageExtras& extras)
+std::string report_html(const Report& report, const PageExtras& extras, PagePaper paper)
 {
     Terms terms;
     const PageContent page{report, extras, terms};
@@ -80,7 +81,7 @@ std::string report_html(const Report& report, const PageExtras& extras)
                                                 element("p", {{"class", "kind"}},
                                                         words("Case file ") + user_words(extras.case_file.name) +
                                                             words(std::string(", splicewright ") + version())));
-    return html_document(page_head(report.asked.title), header + contents(there) + element("main", sections));
+    return html_document(page_head(report.asked.title, paper), header + contents(there) + element("main", sections));
 }
 
 }  // namespace splicewright

@@ -26,8 +26,14 @@ struct PageExtras
     std::vector<std::string> left_out;  // those that are too large to be kept in the page
 };
 
+enum class PagePaper
+{
+    of_the_browser,  // whatever is chosen when it is printed
+    a4,
+};
+
 // The report as one HTML file that asks for nothing outside itself: no script, no link that loads.
 // Every number comes from the report as result.json does.
-std::string report_html(const Report& report, const PageExtras& extras);
+std::string report_html(const Report& report, const PageExtras& extras, PagePaper paper = PagePaper::of_the_browser);
 
 }  // namespace splicewright

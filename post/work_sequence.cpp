@@ -17,12 +17,13 @@ std::string heated(const HeatPlan& heat)
                        heat.interpass_c);
 }
 
+bool presses(const Sleeve& sleeve) { return sleeve.slit[0] == SlitState::press || sleeve.slit[1] == SlitState::press; }
+
 std::string sleeve_on(const Sleeve& sleeve)
 {
-    for (const SlitState state : sleeve.slit)
-        if (state == SlitState::press)
-            return "Warm the sleeve until it slides, push it to its marks in one move and let it cool; no welding "
-                   "flame.";
+    if (presses(sleeve))
+        return "Warm the sleeve until it slides, push it to its marks in one move and let it cool; no welding "
+               "flame.";
     return "Slide the sleeve to its marks; both welds start from clean, bright metal.";
 }
 
@@ -41,7 +42,9 @@ std::vector<std::string> work_sequence(const Case& asked, const ShopSheet& sheet
     steps.push_back("Bevel the ends as the drawing of the bar ends shows; take off all coating, oil and scale.");
     if (asked.sleeve)
     {
-        steps.push_back("Bore the sleeve to its limits; push it over one bar now, well clear of the joint.");
+        steps.push_back(presses(*asked.sleeve)
+                            ? "Bore the sleeve to its limits; try with a gauge that it can come on from a shaft's end."
+                            : "Bore the sleeve to its limits; push it over one bar now, well clear of the joint.");
         steps.push_back("Mark on both bars where the sleeve's ends will come.");
     }
     steps.push_back(fmt::format("Line the bars up in a fixture and tack them with a gap of {:g} mm, {}.", cut.root_gap,
