@@ -127,9 +127,11 @@ void add_leader(Draft& draft, const RailLabel& label, double left, double y, dou
     const SheetPoint end(from_left ? left : left + label.width, y);
     const SheetPoint knee = end + SheetPoint(from_left ? -stub : stub, 0);
     std::vector<SheetPoint> points{end, knee};
-    const bool below_itself = label.target.x() > left - stub && label.target.x() < left + label.width + stub;
-    const double down = label.target.y() < y ? -1 : 1;
-    if (below_itself) points.push_back(knee + SheetPoint(0, down * 2.4 * text));
+    // Where a slanted leader would run under its own words or its neighbour's it goes down first.
+    const double down = label.target.y() < y ? -1 : 1, drop = 2.4 * text;
+    const double fall = std::max(std::abs(label.target.y() - y), 1e-9);
+    const double aside = (label.target.x() - knee.x()) * std::min(1.0, drop / fall) * (from_left ? -1 : 1);
+    if (aside < 0 || aside > 0.4 * text) points.push_back(knee + SheetPoint(0, down * drop));
     points.push_back(label.target);
     draft.line.push_back({points, Pen::thin});
     add_arrow(draft, label.target, label.target - points[points.size() - 2], 1.1 * text);

@@ -91,6 +91,8 @@ Markup error_table(const MeridianAnswer& answer)
     return table(shown);
 }
 
+}  // namespace
+
 Markup kept_file(const PageFile& file, const char* role)
 {
     const Markup link =
@@ -99,8 +101,6 @@ Markup kept_file(const PageFile& file, const char* role)
     return element("p", words(std::string(role) + ": ") + link + words("; SHA-256 ") +
                             element("code", {{"class", "hash"}}, words(file.checksum)));
 }
-
-}  // namespace
 
 Markup life_section(const PageContent& page)
 {

@@ -39,6 +39,9 @@ Markup page_picture(const PageContent& page, const char* file, const std::string
 Markup page_head(const std::string& title, PagePaper paper = PagePaper::of_the_browser);
 std::string html_document(const Markup& head, const Markup& body);
 
+// A file kept in the page: a link that saves it, and its checksum. `role`: "The case".
+Markup kept_file(const PageFile& file, const char* role);
+
 // A check worked through: formula, numbers, result, then method, source and validity.
 Markup worked_check(const CheckRow& row);
 
