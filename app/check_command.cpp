@@ -29,6 +29,7 @@ struct CheckOptions
     bool json = false;
     bool shop = false;
     bool all = false;
+    bool pdf = false;
 };
 
 Emphasis emphasis_on_stdout()
@@ -47,17 +48,18 @@ int check(const CheckOptions& options)
     fmt::print(stderr, "Meshing and solving {} ...\n", options.case_file.string());
     const Report report = check_splice(asked.value(), {options.accuracy_pct});
     fmt::print(stderr, "Drawing ...\n");
-    const WrittenReport written = write_report(report, folder);
+    const WrittenReport written = write_report(report, folder, {options.pdf});
     const RowsShown shown = options.all ? RowsShown::all : RowsShown::governing;
     fmt::print("{}", options.json ? result_json(report) : verdict_text(report, emphasis_on_stdout(), shown));
     if (options.shop && !options.json)
         fmt::print("\n{}", report.making ? shop_text(*report.making) : "No shop sheet: a plain shaft is not welded.\n");
     std::fflush(stdout);
-    if (written.why_no_pictures.empty())
-        fmt::print(stderr, "Pictures, VTK files and result.json: {}\n", std::filesystem::absolute(folder).string());
-    else
-        fmt::print(stderr, "No pictures: {}.\nThe other results: {}\n", written.why_no_pictures,
-                   std::filesystem::absolute(folder).string());
+    if (!written.why_no_pictures.empty()) fmt::print(stderr, "No pictures: {}.\n", written.why_no_pictures);
+    if (!written.why_no_pdf.empty()) fmt::print(stderr, "No PDF: {}.\n", written.why_no_pdf);
+    const std::string place = std::filesystem::absolute(folder).string();
+    fmt::print(stderr,
+               "Report to open in a browser: {}/report.html\nDrawing, pictures, VTK files and result.json: {}\n", place,
+               place);
     if (!contradiction(report.handbook).empty()) return exit_cannot_compute;
     return report.passes() ? exit_passes : exit_does_not_pass;
 }
@@ -76,6 +78,7 @@ Command check_command(CLI::App& program)
         ->capture_default_str();
     words->add_flag("--all", options->all, "List every check, not only the governing one of each site");
     words->add_flag("--json", options->json, "Print result.json instead of the verdict");
+    words->add_flag("--pdf", options->pdf, "Print report.html to report.pdf as well, with an installed browser");
     words->add_flag("--shop", options->shop,
                     "Print the shop sheet as well: cutting, bores, welds, preheat, inspection");
     return {words, [options] { return check(*options); }};

@@ -26,6 +26,8 @@ Report check_splice(const Case& asked, const Accuracy& accuracy)
     for (const Side side : both_sides) report.over_bar[index(side)] = over_bar(asked, report.sound, side);
     report.making = shop_sheet(asked);
     report.running_true = running_true(asked);
+    report.torque_flow = torque_flow(asked, report.sound.answer);
+    report.weld_surfaces = weld_surfaces(asked, report.sound.answer);
     report.cautions = cautions(report);
     return report;
 }

@@ -11,6 +11,7 @@
 
 #include "app/result_folder.h"
 #include "cases/key_kinds.h"
+#include "post/compare_html.h"
 
 namespace splicewright
 {
@@ -132,10 +133,13 @@ Compared filled(const Study& study, const Computed& computed, OptionStore& store
         lines = lines_through(compared.ranking.best().front().index, study, computed, store);
     compared.text = compare_text(origin, compared.ranking, lines);
     if (!search_words.empty()) compared.text += "\n" + search_words;
-    std::ofstream text = opened(folder / "ranking.txt"), input = opened(folder / "case.toml");
+    std::ofstream text = opened(folder / "ranking.txt"), input = opened(folder / "case.toml"),
+                  page = opened(folder / "report.html");
+    page << compare_html(
+        {origin, compared.ranking, lines, search_words, {origin.case_file, study.case_text, origin.case_sha256}});
     text << compared.text;
     input << study.case_text;
-    for (std::ofstream* stream : {&csv, &json, &text, &input}) stream->close();
+    for (std::ofstream* stream : {&csv, &json, &text, &input, &page}) stream->close();
     return compared;
 }
 

@@ -5,8 +5,12 @@
 
 #include <fstream>
 
+#include "app/content_hash.h"
+#include "app/print_pdf.h"
 #include "app/result_folder.h"
 #include "cases/problem.h"
+#include "post/drawing_sheet.h"
+#include "post/report_html.h"
 #include "post/result_json.h"
 #include "post/site_loads.h"
 #include "post/verdict_text.h"
@@ -20,6 +24,8 @@ namespace splicewright
 {
 namespace
 {
+
+constexpr std::uintmax_t most_kept_bytes = 1000000;  // of a file inside the page
 
 void write_text(const std::filesystem::path& file, const std::string& text)
 {
@@ -50,6 +56,20 @@ std::vector<SiteMark> site_marks(const Report& report)
     return marks;
 }
 
+ScenarioView scenario_view(const Report& report, const Judgement& judgement)
+{
+    const CheckRow* strength = governing(judgement.checks, CheckKind::strength);
+    const CheckRow* fatigue = governing(judgement.checks, CheckKind::fatigue);
+    ScenarioView view{
+        fmt::format("{}: {}", judgement.answer.scenario.name, judgement.passes() ? "passes" : "DOES NOT PASS"), "", "",
+        &judgement.answer.fields, peak_load(report.asked)};
+    if (strength != nullptr) view.used = fmt::format("strength {:.0f} %", 100 * strength->utilisation);
+    if (fatigue != nullptr)
+        view.used += fmt::format("{}fatigue {:.0f} %", view.used.empty() ? "" : ", ", 100 * fatigue->utilisation);
+    if (const CheckRow* worst = governing(judgement.checks)) view.place = fmt::format("first at {}", worst->site);
+    return view;
+}
+
 void write_fields(const Report& report, const std::filesystem::path& folder, WrittenReport& written)
 {
     const CombinedLoad load = peak_load(report.asked);
@@ -61,6 +81,8 @@ void write_fields(const Report& report, const std::filesystem::path& folder, Wri
     PictureRequest request{fields, report.asked, load, load_text, site_marks(report), folder};
     const CheckRow* worst = governing(report.sound.checks);
     if (worst && !is_weld_notch(worst->site)) request.close_up_half_width = plain_close_up_mm;
+    request.scenarios = {scenario_view(report, report.sound)};
+    for (const Judgement& judgement : report.what_if) request.scenarios.push_back(scenario_view(report, judgement));
     const Pictures pictures = write_pictures(request);
     written.pictures = pictures.files;
     written.why_no_pictures = pictures.why_not;
@@ -75,9 +97,46 @@ void write_fields(const Report&, const std::filesystem::path&, WrittenReport& wr
 
 #endif
 
+std::string checksum(const std::string& bytes) { return in_hexadecimal(content_hash(bytes)); }
+
+std::string bytes_of(const std::filesystem::path& file)
+{
+    std::ifstream in(file, std::ios::binary);
+    return {std::istreambuf_iterator<char>(in), {}};
+}
+
+// The torque history stands beside the case.
+void add_companions(const Case& asked, PageExtras& extras)
+{
+    if (!asked.load.history) return;
+    const std::string& name = asked.load.history->file;
+    const std::filesystem::path file = std::filesystem::path(asked.file).parent_path() / name;
+    std::error_code unreadable;
+    const auto size = std::filesystem::file_size(file, unreadable);
+    if (unreadable || size > most_kept_bytes)
+    {
+        extras.left_out.push_back(name);
+        return;
+    }
+    const std::string bytes = bytes_of(file);
+    extras.companions.push_back({name, bytes, checksum(bytes)});
+}
+
+PageExtras page_extras(const Report& report, const std::filesystem::path& folder, const WrittenReport& written)
+{
+    const Case& asked = report.asked;
+    PageExtras extras;
+    for (const std::string& picture : written.pictures)
+        extras.pictures.push_back({picture, bytes_of(folder / picture)});
+    extras.why_no_pictures = written.why_no_pictures;
+    extras.case_file = {std::filesystem::path(asked.file).filename().string(), asked.text, checksum(asked.text)};
+    add_companions(asked, extras);
+    return extras;
+}
+
 }  // namespace
 
-WrittenReport write_report(const Report& report, const std::filesystem::path& folder)
+WrittenReport write_report(const Report& report, const std::filesystem::path& folder, const ReportFiles& files)
 {
     WrittenReport written;
     written.folder = folder;
@@ -88,6 +147,13 @@ WrittenReport write_report(const Report& report, const std::filesystem::path& fo
                             write_text(partial / "case.toml", report.asked.text);
                             write_text(partial / "verdict.txt", verdict_text(report, Emphasis::plain));
                             write_text(partial / "result.json", result_json(report));
+                            write_text(partial / "drawing.svg",
+                                       drawing_sheet(report.asked, report.making, checksum(report.asked.text)).text());
+                            const PageExtras extras = page_extras(report, partial, written);
+                            write_text(partial / "report.html", report_html(report, extras));
+                            if (files.pdf)
+                                written.why_no_pdf =
+                                    print_pdf(report_html(report, extras, PagePaper::a4), partial / "report.pdf");
                         });
     return written;
 }

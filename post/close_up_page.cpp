@@ -39,34 +39,16 @@ void add_lines(Sheet& sheet, const PictureContent& content, const View& view, co
     }
 }
 
-// The mark of the greatest stress in view, its label where the part leaves most room.
-void add_peak(Sheet& sheet, const PictureContent& content, const View& view, const FieldPeak& top)
+// The greatest stress in view; its value stands beside the part.
+void add_peak(Sheet& sheet, const View& view, const FieldPeak& top)
 {
     const SheetPoint point = view.on_sheet({top.place(0), top.place(1), 0});
     add_ring(sheet, point, 15, {6, white, {}});
     add_ring(sheet, point, 15, {2.6, ink, {}});
-    const std::string words = fmt::format("peak in view {} MPa", short_number(top.value, top.value < 10 ? 2 : 0));
-    const double wide = content.width(words, 22, Weight::bold) + 28;
-    const double sideways = point.x() < (frame.left + frame.right) / 2 ? 1 : -1;
-    const SheetPoint middle(
-        std::clamp(point.x() + sideways * (wide / 2 + 70), frame.left + wide / 2 + 12, frame.right - wide / 2 - 12),
-        std::clamp(point.y() + 120, frame.bottom + 80, frame.top - 36));
-    const SheetPoint away = (middle - point).normalized() * 16;
-    add_line(sheet, {point + away, middle}, {5, white, {}});
-    add_line(sheet, {point + away, middle}, {2, ink, {}});
-    add_box(sheet, {middle.x() - wide / 2, middle.y() - 20, middle.x() + wide / 2, middle.y() + 20}, ink);
-    sheet.text.push_back({words, middle, 22, Weight::bold, white, Align::centre});
 }
 
-void add_scale_in_frame(Sheet& sheet, const View& view)
-{
-    add_box(sheet, {frame.right - 330, frame.bottom + 12, frame.right - 12, frame.bottom + 76}, paper);
-    add_frame(sheet, {frame.right - 330, frame.bottom + 12, frame.right - 12, frame.bottom + 76}, {1, hair, {}});
-    const double mm = round_below(230 * view.mm_per_unit);
-    add_scale_bar(sheet, view.mm_per_unit, {frame.right - 171 - mm / view.mm_per_unit / 2, frame.bottom + 24}, 230);
-}
-
-void add_column(Sheet& sheet, const PictureContent& content, const SiteMark& site, const Window& window)
+void add_column(Sheet& sheet, const PictureContent& content, const SiteMark& site, const Window& window,
+                const FieldPeak& top)
 {
     const double room = column_right - column;
     double y = 796;
@@ -78,7 +60,10 @@ void add_column(Sheet& sheet, const PictureContent& content, const SiteMark& sit
     line(site.id, 28, Weight::bold, ink);
     line(site.value, 24, Weight::regular, ink);
     line(place_text(site.z, site.r), 20, Weight::regular, soft_ink);
-    y -= 24;
+    if (top.value > 0)
+        line(fmt::format("ringed: peak in view, {} MPa", short_number(top.value, top.value < 10 ? 2 : 0)), 20,
+             Weight::bold, ink);
+    y -= 16;
     line("Where it is", 20, Weight::bold, ink);
     const Box box{column + 12, y - 90, column_right - 12, y - 10};
     add_locator(sheet, content, window, {box.left, box.bottom + 24, box.right, box.top});
@@ -114,10 +99,11 @@ Page close_up_page(const PictureContent& content)
     scene.view.centre = {window.left, window.bottom, 0};
     scene.view.at = {frame.left, frame.bottom};
     add_lines(sheet, content, scene.view, window);
-    if (!part.triangle.empty()) add_peak(sheet, content, scene.view, peak(part, {site.z, site.r}));
+    const FieldPeak top = part.triangle.empty() ? FieldPeak{} : peak(part, {site.z, site.r});
+    if (top.value > 0) add_peak(sheet, scene.view, top);
     add_frame(sheet, frame, {1.5, ink, {}});
-    add_scale_in_frame(sheet, scene.view);
-    add_column(sheet, content, site, window);
+    add_scale_bar(sheet, scene.view.mm_per_unit, {column, 210}, 230);
+    add_column(sheet, content, site, window, top);
     add_colour_bar(sheet, scene.range, {column, 40}, column_right - column - 24);
     return page;
 }

@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "post/colour_map.h"
 
+#include <fmt/format.h>
+
 #include <Eigen/Core>
 #include <algorithm>
 #include <cmath>
@@ -98,6 +100,12 @@ std::vector<Colour> stress_table(double range_top, double table_top)
     const auto n = static_cast<std::size_t>(std::ceil(n_stress_colours * table_top / range_top - 1e-9));
     table.resize(std::max(n, table.size()), above_range_colour);
     return table;
+}
+
+std::string hexadecimal(const Colour& colour)
+{
+    const auto byte = [](double channel) { return static_cast<int>(std::lround(255 * std::clamp(channel, 0.0, 1.0))); };
+    return fmt::format("#{:02x}{:02x}{:02x}", byte(colour.red), byte(colour.green), byte(colour.blue));
 }
 
 }  // namespace splicewright

@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <string>
 #include <vector>
 
 namespace splicewright
@@ -11,7 +12,9 @@ namespace splicewright
 struct Colour
 {
     double red = 0, green = 0, blue = 0;
+    friend bool operator==(const Colour&, const Colour&) = default;
 };
+std::string hexadecimal(const Colour& colour);  // "#e8a33d"
 
 // Lightness 0 to 1 and the two opponent axes.
 // Source: [Ottosson2020].

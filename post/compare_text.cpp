@@ -14,7 +14,7 @@ namespace splicewright
 namespace
 {
 
-using Row = std::vector<std::string>;
+using Row = TextRow;
 
 constexpr int digits = 3;  // of a utilisation
 
@@ -69,6 +69,8 @@ std::string values_text(const StudyOrigin& origin, const StudyOption& option)
     return key_values_text(keys, option.values);
 }
 
+}  // namespace
+
 std::string counts_text(const StudyOrigin& origin, const StudyCounts& counts)
 {
     std::string text =
@@ -85,20 +87,20 @@ std::string counts_text(const StudyOrigin& origin, const StudyCounts& counts)
     return text + "\n";
 }
 
+namespace
+{
+
 std::string examples_text(const StudyOrigin& origin, const Ranking& ranking)
 {
     const StudyCounts& counts = ranking.counts();
     std::string text;
-    for (const StudyOption& option : ranking.examples())
-        text +=
-            wrapped(fmt::format("{} {} ({}): {}", option.outcome.end == OptionEnd::invalid ? "Not valid:" : "Failed:",
-                                option.index + 1, values_text(origin, option), option.outcome.reason),
-                    2) +
-            "\n";
+    for (const StudyOption& option : ranking.examples()) text += wrapped(not_judged_text(origin, option), 2) + "\n";
     const std::uint64_t more = counts.invalid + counts.failed - ranking.examples().size();
     if (more > 0) text += fmt::format("{} more were not judged: options.csv lists them.\n", more);
     return text.empty() ? text : "\n" + text;
 }
+
+}  // namespace
 
 std::string recommendation_text(const StudyOrigin& origin, const Ranking& ranking)
 {
@@ -118,8 +120,6 @@ std::string recommendation_text(const StudyOrigin& origin, const Ranking& rankin
                    2) +
            "\n";
 }
-
-}  // namespace
 
 std::string key_line_text(const KeyLine& line)
 {
@@ -147,14 +147,26 @@ std::string key_line_text(const KeyLine& line)
     return text;
 }
 
+std::vector<TextRow> option_rows(const StudyOrigin& origin, const Ranking& ranking)
+{
+    std::vector<Row> rows{head_row(origin)};
+    for (const StudyOption& option : ranking.best()) rows.push_back(option_row(option, origin.reserve));
+    return rows;
+}
+
+std::string not_judged_text(const StudyOrigin& origin, const StudyOption& option)
+{
+    return fmt::format("{} {} ({}): {}",
+                       option.outcome.end == OptionEnd::invalid ? "Not valid:" : "Failed:", option.index + 1,
+                       values_text(origin, option), option.outcome.reason);
+}
+
 std::string compare_text(const StudyOrigin& origin, const Ranking& ranking, const std::vector<KeyLine>& lines)
 {
     std::string text = counts_text(origin, ranking.counts());
     if (!ranking.best().empty())
     {
-        std::vector<Row> rows{head_row(origin)};
-        for (const StudyOption& option : ranking.best()) rows.push_back(option_row(option, origin.reserve));
-        text += "\n" + aligned(rows);
+        text += "\n" + aligned(option_rows(origin, ranking));
         const std::uint64_t more = ranking.counts().judged() - ranking.best().size();
         if (more > 0) text += fmt::format("and {} more: options.csv lists all.\n", counted(static_cast<double>(more)));
         text += "Passing options by mass, then the others by what they use; !: does not pass.\n";

@@ -26,6 +26,13 @@ struct KeyLine
 // Where more of this key stops helping: from the first value whose utilisation is within this of the least.
 constexpr double no_more_help = 0.01;  // judgement
 
+// Parts of it, which the page of a study shows as well. Of the rows the first is the head.
+using TextRow = std::vector<std::string>;
+std::string counts_text(const StudyOrigin& origin, const StudyCounts& counts);
+std::vector<TextRow> option_rows(const StudyOrigin& origin, const Ranking& ranking);
+std::string recommendation_text(const StudyOrigin& origin, const Ranking& ranking);
+std::string not_judged_text(const StudyOrigin& origin, const StudyOption& option);
+
 // The ranked table, the counts, what was not judged, and the recommendation in words. `lines` run through the option
 // that is recommended or, when none passes, the least used one.
 std::string compare_text(const StudyOrigin& origin, const Ranking& ranking, const std::vector<KeyLine>& lines);

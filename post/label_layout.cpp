@@ -19,36 +19,6 @@ int rail_capacity(const LabelRoom& room)
     return static_cast<int>(std::floor((room.right - room.left - 2 * room.radius) / spacing(room) + 1e-9)) + 1;
 }
 
-// Places nearest to the sorted wishes (least squares) that keep the order and the step between neighbours.
-// Pool adjacent violators on wish - i step. Source: [Barlow1972] section 1.2.
-std::vector<double> spaced(const std::vector<double>& wish, double step, double lowest, double highest)
-{
-    struct Pool
-    {
-        double sum;
-        int count;
-        [[nodiscard]] double mean() const { return sum / count; }
-    };
-    std::vector<Pool> pools;
-    for (std::size_t i = 0; i < wish.size(); ++i)
-    {
-        pools.push_back({wish[i] - double(i) * step, 1});
-        while (pools.size() > 1 && pools[pools.size() - 2].mean() > pools.back().mean())
-        {
-            const Pool last = pools.back();
-            pools.pop_back();
-            pools.back().sum += last.sum;
-            pools.back().count += last.count;
-        }
-    }
-    const double last_start = highest - double(wish.size() - 1) * step;
-    std::vector<double> place;
-    for (const Pool& pool : pools)
-        for (int k = 0; k < pool.count; ++k)
-            place.push_back(std::clamp(pool.mean(), lowest, last_start) + double(place.size()) * step);
-    return place;
-}
-
 double turn(const SheetPoint& a, const SheetPoint& b, const SheetPoint& c)
 {
     return (b - a).x() * (c - a).y() - (b - a).y() * (c - a).x();
@@ -84,7 +54,8 @@ std::vector<Leader> on_rail(const std::vector<SheetPoint>& sites, const LabelRoo
     std::vector<double> wish;
     for (const SheetPoint& site : sites)
         wish.push_back(site.x() + (site.x() < (room.left + room.right) / 2 - 1 ? -room.lean : room.lean));
-    const std::vector<double> x = spaced(wish, spacing(room), room.left + room.radius, room.right - room.radius);
+    const std::vector<double> steps(sites.size() - 1, spacing(room));
+    const std::vector<double> x = spaced(wish, steps, room.left + room.radius, room.right - room.radius);
     const double edge = upwards > 0 ? room.part.top : room.part.bottom;
     std::vector<Leader> leaders;
     for (std::size_t i = 0; i < sites.size(); ++i)
@@ -96,6 +67,38 @@ std::vector<Leader> on_rail(const std::vector<SheetPoint>& sites, const LabelRoo
 }
 
 }  // namespace
+
+// Pool adjacent violators on the wishes less the steps before them. Source: [Barlow1972] section 1.2.
+std::vector<double> spaced(const std::vector<double>& wish, const std::vector<double>& step, double lowest,
+                           double highest)
+{
+    EXPECTS(wish.empty() || step.size() + 1 == wish.size());
+    struct Pool
+    {
+        double sum;
+        int count;
+        [[nodiscard]] double mean() const { return sum / count; }
+    };
+    std::vector<double> before(wish.size(), 0.0);
+    for (std::size_t i = 1; i < wish.size(); ++i) before[i] = before[i - 1] + step[i - 1];
+    std::vector<Pool> pools;
+    for (std::size_t i = 0; i < wish.size(); ++i)
+    {
+        pools.push_back({wish[i] - before[i], 1});
+        while (pools.size() > 1 && pools[pools.size() - 2].mean() > pools.back().mean())
+        {
+            const Pool last = pools.back();
+            pools.pop_back();
+            pools.back().sum += last.sum;
+            pools.back().count += last.count;
+        }
+    }
+    std::vector<double> place;
+    for (const Pool& pool : pools)
+        for (int k = 0; k < pool.count; ++k)
+            place.push_back(std::min(std::max(pool.mean(), lowest), highest - before.back()) + before[place.size()]);
+    return place;
+}
 
 int label_capacity(const LabelRoom& room) { return 2 * rail_capacity(room); }
 

@@ -29,6 +29,11 @@ struct LabelRoom
     double lean = 0;        // how far leaders lean away from the middle, so that none hides an upright face
 };
 
+// Places nearest to the sorted wishes (least squares) that keep the order and at least `step[i]` between i and i + 1,
+// from `lowest` to `highest` where all of them fit between.
+std::vector<double> spaced(const std::vector<double>& wish, const std::vector<double>& step, double lowest,
+                           double highest);
+
 struct Leader
 {
     SheetPoint site, knee, balloon;

@@ -144,20 +144,19 @@ std::string shop_text(const ShopSheet& sheet)
            "  Sources and how far each can be trusted: result.json, docs/methods.md\n";
 }
 
-std::string running_lines(const Case& asked, const RunningTrue& running)
+std::vector<std::string> running_words(const Case& asked, const RunningTrue& running)
 {
-    std::string text = fmt::format("Running true: first bending critical speed {:.0f} rpm",
-                                   running.critical_speed / radian_per_second_per_rpm);
+    std::string text =
+        fmt::format("first bending critical speed {:.0f} rpm", running.critical_speed / radian_per_second_per_rpm);
     const double rpm = asked.load.speed.value() / radian_per_second_per_rpm;
     if (running.margin)
         text += fmt::format(", {:.3g} times the {:.0f} rpm it runs at ({:g} asked, judgement)", *running.margin, rpm,
                             least_margin);
-    text = fmt::format("{}\n", wrapped(text, 2));
-    if (!running.balance) return text;
+    if (!running.balance) return {text};
     const Balance& found = *running.balance;
     const bool is_measured = asked.joint->offset.value() > 0 || asked.joint->tilt.value() > 0;
     std::string balance =
-        fmt::format("Balance {}: the mass lies off the axis by {:.3f} mm at the worse end",
+        fmt::format("{}: the mass lies off the axis by {:.3f} mm at the worse end",
                     is_measured ? "as built" : "with bars in line (not measured)", found.eccentricity);
     if (found.grade)
         balance += fmt::format(", G {:.3g} at the running speed (G {:g} for drive shafts, from memory: verify)",
@@ -165,7 +164,14 @@ std::string running_lines(const Case& asked, const RunningTrue& running)
     if (found.offset_allowed && found.tilt_allowed)
         balance += fmt::format("; {:.2g} mm of offset or {:.2g}° of tilt alone would use that up",
                                *found.offset_allowed, *found.tilt_allowed * 180 / std::numbers::pi);
-    return fmt::format("{}{}\n", text, wrapped(balance, 2));
+    return {text, balance};
+}
+
+std::string running_lines(const Case& asked, const RunningTrue& running)
+{
+    const std::vector<std::string> words = running_words(asked, running);
+    std::string text = wrapped("Running true: " + words[0], 2) + "\n";
+    return words.size() > 1 ? text + wrapped("Balance " + words[1], 2) + "\n" : text;
 }
 
 }  // namespace splicewright

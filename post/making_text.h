@@ -2,6 +2,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "post/making.h"
 #include "post/running_true.h"
@@ -12,7 +13,8 @@ namespace splicewright
 // The shop sheet as plain aligned text, 100 columns, about a page.
 std::string shop_text(const ShopSheet& sheet);
 
-// One line on the critical speed, and with a joint one on the balance.
+// One sentence on the critical speed, and with a joint one on the balance; as lines with their names before them.
+std::vector<std::string> running_words(const Case& asked, const RunningTrue& running);
 std::string running_lines(const Case& asked, const RunningTrue& running);
 
 }  // namespace splicewright

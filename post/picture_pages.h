@@ -31,6 +31,15 @@ enum class Display
     none,          // no picture can be made
 };
 
+// A scenario beside others.
+struct ScenarioView
+{
+    std::string name, used,
+        place;  // "hidden weld lost: passes", "strength 67 %, fatigue 95 %", "first at bar-toe.right"
+    const SolvedFields* fields = nullptr;
+    CombinedLoad load;
+};
+
 struct PictureRequest
 {
     const SolvedFields& fields;
@@ -42,6 +51,7 @@ struct PictureRequest
     double scale = 1;                             // 1: 1600 x 1000 pixels
     std::optional<double> close_up_half_width{};  // mm; absent: eight reference notch radii
     Display display = Display::automatic;
+    std::vector<ScenarioView> scenarios{};  // two or more: shown one under the other
 };
 
 // Colours run from 0 to `top`; when `peak` is above, what lies above has a colour of its own.
@@ -112,6 +122,7 @@ PictureContent picture_content(const PictureRequest& request, const TextWidth& w
 Page section_page(const PictureContent& content);
 Page cutaway_page(const PictureContent& content);
 Page close_up_page(const PictureContent& content);
+Page scenarios_page(const PictureContent& content);  // expects scenarios
 
 // Parts of pages.
 void add_heading(Sheet& sheet, const PictureContent& content, const std::string& what);

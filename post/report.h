@@ -14,6 +14,8 @@
 #include "post/making.h"
 #include "post/running_true.h"
 #include "post/section_checks.h"
+#include "post/torque_flow.h"
+#include "post/weld_surface.h"
 #include "solver/meridian.h"
 
 namespace splicewright
@@ -60,6 +62,8 @@ struct Report
     std::array<std::optional<OverBar>, 2> over_bar;  // [left, right]
     std::optional<ShopSheet> making;                 // with a joint
     RunningTrue running_true;
+    std::vector<TorquePoint> torque_flow;    // with a sleeve
+    std::vector<WeldSurface> weld_surfaces;  // with a sleeve
     std::vector<std::string> cautions;
     // Only where the finite elements do not contradict exact theory.
     [[nodiscard]] bool passes() const { return sound.passes() && contradiction(handbook).empty(); }

@@ -7,6 +7,7 @@
 
 #include "cases/bar_shape.h"
 #include "cases/problem.h"
+#include "post/figures_json.h"
 #include "post/making_json.h"
 #include "post/service.h"
 #include "post/site_loads.h"
@@ -385,6 +386,8 @@ std::string result_json(const Report& report)
     json["handbook"] = handbook(report.handbook);
     json["making"] = report.making ? making_json(*report.making) : Json(nullptr);
     json["running_true"] = running_json(report.running_true);
+    json["torque_flow"] = torque_flow_json(report.torque_flow);
+    json["weld_surfaces"] = weld_surfaces_json(report.weld_surfaces);
     json["defaults"] = defaults(asked);
     json["cautions"] = report.cautions;
     json["evidence"] = evidence(answer.evidence);

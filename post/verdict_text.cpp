@@ -9,6 +9,7 @@
 
 #include "cases/cautions.h"
 #include "cases/units.h"
+#include "post/asked_words.h"
 #include "post/flat_element.h"
 #include "post/making_text.h"
 #include "post/number_words.h"
@@ -33,8 +34,6 @@ std::string pass_word(bool passes, Emphasis emphasis)
     return passes ? painted("passes", "1;34", emphasis) : painted("DOES NOT PASS", "1;33", emphasis);
 }
 
-const char* kind_name(CheckKind kind) { return kind == CheckKind::strength ? "strength" : "fatigue"; }
-
 std::string headline(const Report& report, Emphasis emphasis)
 {
     if (const std::string wrong = contradiction(report.handbook); !wrong.empty())
@@ -51,49 +50,11 @@ std::string headline(const Report& report, Emphasis emphasis)
     return text + "\n";
 }
 
-std::string in_newton_metre(NewtonMillimetre moment)
-{
-    return fmt::format("{:.4g}", moment.value() / newton_millimetre_per_newton_metre);
-}
-
-std::string vehicle_line(const Load& load)
-{
-    if (!load.vehicle) return "";
-    const Vehicle& v = *load.vehicle;
-    const char* use =
-        load.peak_torque == v.peak_torque() ? "taken as the peak torque" : "beside the stated peak torque";
-    const std::string text =
-        fmt::format("vehicle: engine side {} N·m, grip of the tyre {} N·m; {} governs, {}",
-                    in_newton_metre(v.engine_side), in_newton_metre(v.grip_side), name_of(v.governs), use);
-    return fmt::format("          {}\n", wrapped(text, 12));
-}
-
-std::string history_line(const Load& load)
-{
-    if (!load.history) return "";
-    const TorqueHistory& h = *load.history;
-    const std::string rounding =
-        h.bin_width.value() > 0 ? fmt::format(" rounded outward to {} N·m", in_newton_metre(h.bin_width)) : "";
-    const std::string text =
-        fmt::format("{}: {} rows over {:.4g} s, {} to {} N·m, {} times: {} cycles in {} blocks{}", h.file,
-                    counted(h.rows), h.duration, in_newton_metre(h.lowest), in_newton_metre(h.highest),
-                    counted(h.repeats), counted(h.cycles), h.n_blocks, rounding);
-    return fmt::format("          {}\n", wrapped(text, 12));
-}
-
 std::string load_lines(const Case& asked)
 {
-    const Load& load = asked.load;
-    std::string text = fmt::format("Load      {}\n{}", peak_load_text(asked), vehicle_line(load));
-    for (const TorqueBlock& block : load.blocks)
-        if (block.origin == BlockOrigin::stated)
-            text += fmt::format("          {} cycles from {} to {} N·m{}\n", counted(block.count),
-                                in_newton_metre(block.low), in_newton_metre(block.high),
-                                block.name.empty() ? "" : fmt::format(" ({})", block.name));
-    text += history_line(load);
-    if (load.running_bending.value() > 0)
-        text += fmt::format("          {} revolutions under {:.3g} N·m of bending\n", counted(load.revolutions),
-                            load.running_bending.value() / newton_millimetre_per_newton_metre);
+    std::string text;
+    for (const std::string& line : load_words(asked))
+        text += fmt::format("{:<10}{}\n", text.empty() ? "Load" : "", wrapped(line, 12));
     return text;
 }
 
@@ -156,12 +117,9 @@ FirstColumns first_columns(const std::vector<CheckRow>& rows, RowsShown shown)
 
 std::string check_line(const CheckRow& row, char mark, const FirstColumns& first, Emphasis emphasis)
 {
-    const std::string demand = row.kind == CheckKind::strength
-                                   ? fmt::format("{:.0f} of {:.0f} MPa", row.demand, row.capacity)
-                               : row.life ? fmt::format("life {}", life_words(*row.life))
-                                          : row.brief;
-    const std::string line = fmt::format("{} {:>5.0f} % {} {:<17} {:<8} {} {}", first.of(row), 100 * row.utilisation,
-                                         mark, demand, error_words(row.error_pct), reliance(row.provenance), row.check);
+    const std::string line =
+        fmt::format("{} {:>5.0f} % {} {:<17} {:<8} {} {}", first.of(row), 100 * row.utilisation, mark,
+                    demand_words(row), error_words(row.error_pct), reliance(row.provenance), row.check);
     if (row.valid()) return line + "\n";
     return painted(line, "2", emphasis) + "\n" +
            painted(fmt::format("          does not govern: {}", wrapped(row.not_valid_because, 12)), "2", emphasis) +
@@ -353,8 +311,7 @@ std::string list_lines(const std::string& title, const std::vector<std::string>&
 std::vector<std::string> default_lines(const Case& asked)
 {
     std::vector<std::string> lines;
-    for (const DefaultUsed& used : asked.defaults)
-        lines.push_back(fmt::format("{} = {} ({})", used.field, used.value, used.reason));
+    for (const DefaultUsed& used : asked.defaults) lines.push_back(default_words(used));
     return lines;
 }
 

@@ -273,7 +273,9 @@ std::vector<std::string> write_pages(vtkRenderWindow* window, const PictureReque
     const Typeface face = typeface();
     const PictureContent content = picture_content(request, text_width(face));
     std::vector<std::string> files;
-    for (const Page& page : {section_page(content), cutaway_page(content), close_up_page(content)})
+    std::vector<Page> pages{section_page(content), cutaway_page(content), close_up_page(content)};
+    if (request.scenarios.size() > 1) pages.push_back(scenarios_page(content));
+    for (const Page& page : pages)
     {
         write_page(window, page, face, request);
         files.push_back(page.file);

@@ -15,7 +15,7 @@ struct Pictures
     std::string why_not;             // why there is none; empty when there are
 };
 
-// Writes section.png, cutaway.png and governing-site.png into the folder.
+// Writes section.png, cutaway.png, governing-site.png and, with scenarios, scenarios.png into the folder.
 // Needs no display. A machine that cannot render gives no files and the reason; nothing is thrown for that.
 // Throws CannotCompute when a file cannot be written.
 Pictures write_pictures(const PictureRequest& request);

@@ -39,6 +39,10 @@ TEST(ResultFolder, HoldsTheCaseTheVerdictTheNumbersAndTheFields)
     ASSERT_EQ(ended.status, 0) << ended.err;
     const std::map<std::string, std::string> bytes = folder_bytes(here.path() / "result");
     ASSERT_TRUE(bytes.contains("case.toml") && bytes.contains("verdict.txt") && bytes.contains("result.json"));
+    ASSERT_TRUE(bytes.contains("report.html") && bytes.contains("drawing.svg"));
+    EXPECT_TRUE(bytes.at("report.html").starts_with("<!DOCTYPE html>") &&
+                bytes.at("report.html").ends_with("</html>\n"));
+    EXPECT_TRUE(bytes.at("drawing.svg").ends_with("</svg>"));
     EXPECT_EQ(bytes.at("case.toml"), text);
     EXPECT_EQ(nlohmann::json::parse(bytes.at("result.json"))["title"], "folder");
 #ifdef SPLICEWRIGHT_PICTURES
@@ -56,6 +60,30 @@ TEST(ResultFolder, HoldsTheCaseTheVerdictTheNumbersAndTheFields)
     }
 #endif
     EXPECT_EQ(names_in(here.path()), (std::set<std::string>{"a.toml", "result"}));
+}
+
+TEST(ResultFolder, WithoutABrowserThePdfIsMissedAndTheVerdictStays)
+{
+    const TemporaryFolder here;
+    write_file(here.path() / "a.toml", plain_bar_text("pdf", "50 N*m"));
+    const Ended ended = program({"check", "a.toml", "--out", "result", "--pdf"},
+                                {here.path(), {{"SPLICEWRIGHT_BROWSER", "no-such-browser"}}, {}});
+    EXPECT_EQ(ended.status, 0) << ended.err;
+    EXPECT_NE(ended.err.find("No PDF: no browser"), std::string::npos) << ended.err;
+    EXPECT_NE(ended.err.find("open report.html in any browser and print it"), std::string::npos) << ended.err;
+    EXPECT_FALSE(fs::exists(here.path() / "result" / "report.pdf"));
+    EXPECT_TRUE(fs::exists(here.path() / "result" / "report.html"));
+}
+
+// A browser that prints nothing and says that all is well.
+TEST(ResultFolder, ABrowserThatPrintsNothingIsToldToo)
+{
+    const TemporaryFolder here;
+    write_file(here.path() / "a.toml", plain_bar_text("pdf", "50 N*m"));
+    const Ended ended =
+        program({"check", "a.toml", "--out", "result", "--pdf"}, {here.path(), {{"SPLICEWRIGHT_BROWSER", "true"}}, {}});
+    EXPECT_EQ(ended.status, 0) << ended.err;
+    EXPECT_NE(ended.err.find("could not print the page"), std::string::npos) << ended.err;
 }
 
 TEST(ResultFolder, AFolderThatHoldsSomethingElseIsLeftAlone)

@@ -50,7 +50,9 @@ TEST(Compare, WritesTheSameFilesForAnyNumberOfWorkersAndShards)
     EXPECT_NE(from_shards.err.find("0 computed, 6 known before"), std::string::npos) << from_shards.err;
 
     const auto files = folder_bytes(here.path() / "one");
-    EXPECT_EQ(files.size(), 4U);
+    EXPECT_EQ(files.size(), 5U);
+    EXPECT_NE(files.at("report.html").find("Recommended: option"), std::string::npos);
+    EXPECT_EQ(files.at("report.html").find("<script"), std::string::npos);
     EXPECT_EQ(folder_bytes(here.path() / "two"), files);
     EXPECT_EQ(folder_bytes(here.path() / "three"), files);
     EXPECT_EQ(one.out, files.at("ranking.txt"));

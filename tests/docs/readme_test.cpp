@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include <array>
 #include <cstdlib>
 #include <filesystem>
 #include <string>
@@ -20,9 +21,9 @@ namespace
 {
 
 constexpr const char* shown_example = "cases/examples/hill-climb-rear-left.toml";
-constexpr const char* picture = "docs/pictures/section.png";
-constexpr double default_accuracy_pct = 1;        // of splicewright check
-constexpr std::size_t largest_picture = 200'000;  // bytes, so that the page loads at once
+constexpr std::array pictures{"section.png", "scenarios.png"};  // in docs/pictures
+constexpr double default_accuracy_pct = 1;                      // of splicewright check
+constexpr std::size_t largest_picture = 200'000;                // bytes, so that the page loads at once
 constexpr const char* how_to_update =
     "Is the change wanted? SPLICEWRIGHT_UPDATE_DOCS=yes ./run test -R Readme.ShowsWhatTheProgramSays";
 
@@ -60,12 +61,14 @@ std::string problem_lines(const std::string& text)
     return lines;
 }
 
-void take_picture(const Report& report)
+void take_pictures(const Report& report)
 {
     const WrittenReport written = write_report(report, "readme-result");
     ASSERT_EQ(written.why_no_pictures, "");
-    std::filesystem::copy_file("readme-result/section.png", fmt::format("{}/{}", SPLICEWRIGHT_SOURCE_DIR, picture),
-                               std::filesystem::copy_options::overwrite_existing);
+    for (const char* picture : pictures)
+        std::filesystem::copy_file(fmt::format("readme-result/{}", picture),
+                                   fmt::format("{}/docs/pictures/{}", SPLICEWRIGHT_SOURCE_DIR, picture),
+                                   std::filesystem::copy_options::overwrite_existing);
 }
 
 TEST(Readme, ShowsWhatTheProgramSays)
@@ -80,7 +83,7 @@ TEST(Readme, ShowsWhatTheProgramSays)
         std::string readme = document("README.md");
         for (const auto& [name, text] : printed) readme = with_block(readme, name, text);
         write_document("README.md", readme);
-        take_picture(report);
+        take_pictures(report);
     }
     for (const auto& [name, text] : printed) EXPECT_EQ(block(document("README.md"), name), text) << how_to_update;
 }
@@ -110,11 +113,14 @@ TEST(Readme, ExplainsEverySiteOfItsVerdict)
     }
 }
 
-TEST(Readme, PictureIsASmallPng)
+TEST(Readme, PicturesAreSmallPngs)
 {
-    const std::string bytes = document(picture);
-    EXPECT_TRUE(bytes.starts_with("\x89PNG\r\n"));
-    EXPECT_LT(bytes.size(), largest_picture);
+    for (const char* picture : pictures)
+    {
+        const std::string bytes = document(fmt::format("docs/pictures/{}", picture));
+        EXPECT_TRUE(bytes.starts_with("\x89PNG\r\n")) << picture;
+        EXPECT_LT(bytes.size(), largest_picture) << picture;
+    }
 }
 
 }  // namespace

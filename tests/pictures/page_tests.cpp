@@ -55,10 +55,13 @@ void expect_pages_in_order(const sample::Shape& shape, const std::vector<SiteMar
 {
     const SolvedFields fields = sample::solved_fields(shape, 2);
     const Case asked = sample::splice_case(shape);
-    const PictureRequest request{fields, asked, {1.15e6, 7e4, 0, 0}, "peak torque 1150 N·m with 70 N·m bending",
-                                 sites,  {}};
+    PictureRequest request{fields, asked, {1.15e6, 7e4, 0, 0}, "peak torque 1150 N·m with 70 N·m bending", sites, {}};
+    for (const char* name : {"sound: passes", "left sleeve weld lost: DOES NOT PASS", "half penetration: passes"})
+        request.scenarios.push_back(
+            {name, "strength 123 %, fatigue 1234 %", "first at shoulder.right.2", &fields, request.load});
     const PictureContent content = picture_content(request, rough_width);
-    for (const Page& page : {section_page(content), cutaway_page(content), close_up_page(content)})
+    for (const Page& page :
+         {section_page(content), cutaway_page(content), close_up_page(content), scenarios_page(content)})
         expect_texts_apart(page.sheet, page.file + ": ");
 }
 
@@ -66,6 +69,31 @@ TEST(PicturePages, TextsStayApartAndOnTheSheetForACrowdedSplice)
 {
     const sample::Shape shape;
     expect_pages_in_order(shape, crowded_sites(shape));
+}
+
+// Nearer to the viewer's left than any part, whose leftmost point the camera gives.
+TEST(PicturePages, ScenariosHaveOneScaleAndNoTextOverTheirParts)
+{
+    const sample::Shape shape;
+    const SolvedFields fields = sample::solved_fields(shape, 2);
+    const Case asked = sample::splice_case(shape);
+    PictureRequest request{fields, asked, {1.15e6, 7e4, 0, 0}, "peak torque", {}, {}};
+    request.scenarios.assign(5, {"left sleeve weld lost: DOES NOT PASS", "strength 168 %, fatigue 1327 %",
+                                 "first at bar-toe.right", &fields, request.load});
+    const Page page = scenarios_page(picture_content(request, rough_width));
+    ASSERT_EQ(page.scene.surface.size(), 5U);
+    double part_left = sheet_width;
+    for (const SceneSurface& surface : page.scene.surface)
+        for (const Eigen::Vector3d& point : surface.shape.point)
+            part_left = std::min(part_left, page.scene.view.on_sheet(point).x());
+    std::size_t n_names = 0;
+    for (const Text& text : page.sheet.text)
+        if (text.words.find("sleeve weld lost") != std::string::npos || text.words.starts_with("strength"))
+        {
+            ++n_names;
+            EXPECT_LT(box_of(text, rough_width).right, part_left) << text.words;
+        }
+    EXPECT_EQ(n_names, 10U);
 }
 
 TEST(PicturePages, TextsStayApartOnALongThinSplice)

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "cases/case.h"
+#include "post/check_row.h"
+
+namespace splicewright
+{
+
+// What was asked, in words that all outputs share.
+
+std::string in_newton_metre(NewtonMillimetre moment);  // "450"
+
+// "peak torque ...", where it comes from, the cycles of each block, the history, the revolutions; one line each.
+std::vector<std::string> load_words(const Case& asked);
+
+const char* kind_name(CheckKind kind);  // "strength", "fatigue"
+
+// "287 of 430 MPa"; "life 1.4 x"
+std::string demand_words(const CheckRow& row);
+
+// "left.bore = 0 mm (solid bar)"
+std::string default_words(const DefaultUsed& used);
+
+}  // namespace splicewright

@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "post/compare_text.h"
+#include "post/report_html.h"
+
+namespace splicewright
+{
+
+// What a study is shown with beside its ranking.
+struct ComparePage
+{
+    const StudyOrigin& origin;
+    const Ranking& ranking;
+    const std::vector<KeyLine>& lines;
+    std::string search_words;  // of compare --find; may be empty
+    PageFile case_file;
+};
+
+// The outcome of a study as one HTML file that asks for nothing outside itself, in the manner of report_html.
+std::string compare_html(const ComparePage& page);
+
+}  // namespace splicewright

@@ -1,0 +1,160 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include <fmt/format.h>
+
+#include <cmath>
+
+#include "cases/bar_shape.h"
+#include "post/drawing_views.h"
+#include "post/line_chart.h"
+#include "post/page_sections.h"
+#include "post/site_loads.h"
+
+namespace splicewright
+{
+namespace
+{
+
+// Room of a drawing in the page, mm of paper: the width of A4 or Letter between their margins.
+constexpr DrawingRoom page_room{176, 150}, detail_room{150, 90};
+constexpr double type = 2.6;
+
+Markup view_figure(View2d view, const Case& asked, const DrawingRoom& room, const DraftWords& about)
+{
+    const Draft drawn = view(asked, scale_that_fits(view, asked, room, type));
+    constexpr double margin = 2;
+    Box box = extent(drawn);
+    box = {box.left - margin, box.bottom - margin, box.right + margin, box.top + margin};
+    const double share = std::min(1.0, box.width() / (page_room.width + 2 * margin));
+    return figure(element("div", {{"class", "to-scale"}, {"style", fmt::format("--share:{:.3f}", share)}},
+                          svg_of(drawn, box, about, DraftSize::as_wide_as_the_page)),
+                  about.title);
+}
+
+LineChart torque_chart(const Report& report)
+{
+    LineChart chart;
+    chart.id = "torque-flow";
+    chart.title = "Share of the torque in the sleeve along the shaft";
+    chart.description = fmt::format(
+        "From nothing beside the welds to {:.0f} % in the middle by finite elements; by stiffness alone the share "
+        "jumps at the sleeve's ends.",
+        100 * report.sound.answer.share.torsion.value);
+    chart.x_label = "distance from the joint, mm";
+    chart.y_label = "share of the torque, %";
+    chart.least_top = 100;
+    ChartCurve sleeve{"sleeve with its welds, finite elements", {}}, bar{"bar, finite elements", {}},
+        stiffness{"sleeve, by GJ alone", {}};
+    for (const TorquePoint& point : report.torque_flow)
+    {
+        sleeve.points.push_back({point.z, 100 * point.sleeve});
+        bar.points.push_back({point.z, 100 * (1 - point.sleeve)});
+        stiffness.points.push_back({point.z, 100 * point.by_stiffness});
+    }
+    chart.curves = {sleeve, bar, stiffness};
+    const Sleeve& shaped = *report.asked.sleeve;
+    chart.places = {{-sleeve_reach(shaped, Side::left), "sleeve's end"},
+                    {0, "joint"},
+                    {sleeve_reach(shaped, Side::right), "sleeve's end"}};
+    return chart;
+}
+
+LineChart surface_chart(const WeldSurface& surface)
+{
+    LineChart chart;
+    const char* side = name_of(surface.side);
+    chart.id = fmt::format("weld-surface-{}", side);
+    chart.title = fmt::format("Stress along the outside through the {} sleeve weld, under the peak load", side);
+    chart.x_label = "along the surface from the bar's toe, mm (left: weld, right: bar)";
+    chart.y_label = "stress, MPa";
+    ChartCurve shear{"shear by torque", {}}, normal{"along the surface, by bending and axial load", {}};
+    double highest = 0;
+    for (const SurfacePoint& point : surface.points)
+    {
+        shear.points.push_back({point.s, point.shear});
+        normal.points.push_back({point.s, point.normal});
+        highest = std::max(highest, point.shear);
+    }
+    chart.curves = {shear, normal};
+    chart.description = fmt::format("The shear stress rises to {:.0f} MPa at the toe.", highest);
+    ChartMarks linear{"read for the linear rule", ChartSign::square, {}},
+        quadratic{"read for the quadratic rule", ChartSign::disc, {}},
+        toe{"continued to the toe", ChartSign::cross, {}};
+    for (const SurfaceReading& reading : surface.readings)
+        for (const double stress : {reading.shear, reading.normal})
+            (reading.rule == "linear" ? linear : quadratic).points.push_back({reading.s, stress});
+    for (const SurfaceExtrapolation& value : surface.extrapolated)
+    {
+        toe.points.push_back({value.s, value.shear});
+        toe.points.push_back({value.s, value.normal});
+        if (value.rule == "quadratic")
+            chart.description += fmt::format(" Continued to {} it is {:.0f} MPa.", value.site, value.shear);
+    }
+    if (!toe.points.empty()) chart.marks = {linear, quadratic, toe};
+    return chart;
+}
+
+}  // namespace
+
+Markup drawing_section(const PageContent& page)
+{
+    const Case& asked = page.report.asked;
+    Markup inside = paragraph(
+        "Millimetres stand over each line and [inches] under it. The drawings here fill the page; drawing.svg beside "
+        "this file prints to the scales it states, with a title block to fill in.");
+    if (asked.joint)
+    {
+        inside += view_figure(splice_view, asked, page_room,
+                              {"view-splice", "The splice: upper half cut, lower half from outside",
+                               "1 and 2 are the bars, 3 is the sleeve; every dimension is also in the table of what "
+                               "was asked and in the case file at the end."});
+        inside += view_figure(preparation_view, asked, detail_room,
+                              {"view-ends", "The ends of the bars as they are tacked, before welding",
+                               "Groove angle, root face, gap and half lap of the butt weld."});
+        inside += paragraph(
+            "Grey is weld metal. Weld symbols follow ISO 2553, system A (from memory: verify): z is the "
+            "leg of a fillet weld, s the depth of fusion of the butt weld, the circle means all round.");
+    }
+    inside += view_figure(
+        shaft_view, asked, page_room,
+        {"view-shaft", "The whole shaft from outside", "Lengths and diameters of all sections, fillets and grooves."});
+    return section("drawing", "Drawing", inside);
+}
+
+Markup view_in_three_dimensions(const PageContent& page)
+{
+    return element(
+        "div", {{"id", "view-3d"}},
+        page_picture(page, "cutaway.png",
+                     "The joint with a quarter cut away, in the colours of its stress; the site that governs "
+                     "is marked.",
+                     "The joint with a quarter cut away, under the peak load."));
+}
+
+Markup pictures_section(const PageContent& page)
+{
+    const Report& report = page.report;
+    Markup inside;
+    if (!page.extras.why_no_pictures.empty())
+        inside += element("p", {{"class", "warning"}},
+                          words("No pictures could be drawn: " + page.extras.why_no_pictures + "."));
+    inside += view_in_three_dimensions(page);
+    if (!report.torque_flow.empty())
+    {
+        const LineChart chart = torque_chart(report);
+        inside += page.terms.explain({"GJ"});
+        inside +=
+            figure(chart_svg(chart), "How the torque passes from the bar through the welds into the sleeve and back.");
+    }
+    for (const WeldSurface& surface : report.weld_surfaces)
+    {
+        const LineChart chart = surface_chart(surface);
+        inside +=
+            figure(chart_svg(chart),
+                   chart.title + (surface.extrapolated.empty()
+                                      ? "."
+                                      : "; marked where it is read for the hot-spot stress, and its value there."));
+    }
+    return section("pictures", "Pictures", inside);
+}
+
+}  // namespace splicewright

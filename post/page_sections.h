@@ -1,0 +1,48 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include "post/report_html.h"
+
+namespace splicewright
+{
+
+// The sections of the page, in their order; each returns nothing where the case has nothing for it.
+struct PageContent
+{
+    const Report& report;
+    const PageExtras& extras;
+    Terms& terms;  // those already explained
+};
+
+Markup asked_section(const PageContent& page);
+Markup drawing_section(const PageContent& page);
+Markup governing_section(const PageContent& page);
+Markup what_if_section(const PageContent& page);
+Markup checks_section(const PageContent& page);
+Markup pictures_section(const PageContent& page);
+Markup handbook_section(const PageContent& page);
+Markup life_section(const PageContent& page);
+Markup tolerances_section(const PageContent& page);
+Markup making_section(const PageContent& page);
+Markup assumptions_section(const PageContent& page);
+Markup evidence_section(const PageContent& page);
+Markup cautions_section(const PageContent& page);
+
+// The place of a view in three dimensions among the pictures. A viewer would be added here and in the head of the page
+// (report_html.cpp); without it the still picture stands here and nothing is missing.
+Markup view_in_three_dimensions(const PageContent& page);
+
+// The picture of that name; nothing when it could not be drawn.
+Markup page_picture(const PageContent& page, const char* file, const std::string& alt, const std::string& caption);
+
+// The head of a page that loads nothing, and the whole document.
+Markup page_head(const std::string& title, PagePaper paper = PagePaper::of_the_browser);
+std::string html_document(const Markup& head, const Markup& body);
+
+// A file kept in the page: a link that saves it, and its checksum. `role`: "The case".
+Markup kept_file(const PageFile& file, const char* role);
+
+// A check worked through: formula, numbers, result, then method, source and validity.
+Markup worked_check(const CheckRow& row);
+
+}  // namespace splicewright

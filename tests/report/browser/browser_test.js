@@ -1,0 +1,193 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+// The report in a real browser: one claim for each run, named by the first argument; the others are result folders.
+// Skipped, status 77, without Chromium or without the packages of package.json.
+import { readFileSync, statSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
+import { createRequire } from 'node:module';
+import { execFileSync } from 'node:child_process';
+import { tmpdir } from 'node:os';
+import { join } from 'node:path';
+import { pathToFileURL } from 'node:url';
+import assert from 'node:assert/strict';
+
+const skipped = 77;
+const [claim, packages, ...folders] = process.argv.slice(2);
+
+function skip(why) {
+  console.log(`skipped: ${why}`);
+  process.exit(skipped);
+}
+
+function installedBrowser() {
+  for (const file of [process.env.SPLICEWRIGHT_BROWSER, '/usr/bin/chromium', '/usr/bin/google-chrome'])
+    if (file && existsSync(file)) return file;
+  return skip('no Chromium: apt-get install chromium, or name one with SPLICEWRIGHT_BROWSER');
+}
+
+function loaded(name) {
+  try {
+    return createRequire(join(packages, 'package.json'))(name);
+  } catch {
+    return skip(`no npm package ${name}: ./run browser installs it`);
+  }
+}
+
+const playwright = loaded('playwright-core');
+const axeSource = readFileSync(createRequire(join(packages, 'package.json')).resolve('axe-core/axe.min.js'), 'utf8');
+const sectionsOfASplice = ['asked', 'drawing', 'governs', 'what-if', 'checks', 'pictures', 'handbook', 'life', 'making',
+  'assumptions', 'evidence', 'cautions'];
+const largestBytes = 4e6;
+
+const resultOf = (folder) => JSON.parse(readFileSync(join(folder, 'result.json'), 'utf8'));
+
+// Opens the page of a result folder and keeps what it asks for and says.
+async function opened(browser, folder, options = {}) {
+  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
+  const page = await context.newPage();
+  const heard = { requests: [], console: [] };
+  page.on('request', (request) => heard.requests.push(request.url()));
+  page.on('console', (message) => heard.console.push(message.text()));
+  page.on('pageerror', (error) => heard.console.push(String(error)));
+  const address = pathToFileURL(join(folder, 'report.html')).href;
+  await page.goto(address);
+  return { page, context, heard, address };
+}
+
+const claims = {
+  async sections(browser) {
+    for (const folder of folders) {
+      const { page, context } = await opened(browser, folder);
+      const found = await page.$$eval('main > section', (all) => all.map((one) => one.id));
+      const result = resultOf(folder);
+      const expected = sectionsOfASplice.filter((id) => result.making !== null || (id !== 'what-if' && id !== 'making'));
+      assert.deepEqual(found.filter((id) => id !== 'tolerances'), expected, folder);
+      const empty = await page.$$eval('main > section', (all) =>
+        all.filter((one) => one.innerText.trim().length < 40).map((one) => one.id));
+      assert.deepEqual(empty, [], folder);
+      await context.close();
+    }
+  },
+
+  async numbers(browser) {
+    for (const folder of folders) {
+      const { page, context } = await opened(browser, folder);
+      const result = resultOf(folder);
+      const rows = new Map(await page.$$eval('tr[data-id]', (all) => all.map((row) =>
+        [row.dataset.id, Array.from(row.cells, (cell) => cell.innerText.trim())])));
+      assert.equal(rows.size, result.checks.length, folder);
+      for (const check of result.checks) {
+        const cells = rows.get(check.id);
+        assert.ok(cells, check.id);
+        assert.equal(cells[0], check.site, check.id);
+        assert.equal(cells[1], check.kind, check.id);
+        const used = 100 * check.utilisation;
+        assert.ok(Math.abs(parseFloat(cells[2]) - used) <= 0.5001, `${check.id}: ${cells[2]} for ${used}`);
+        assert.equal(cells[2].includes('!'), !check.passes, check.id);
+        if (check.kind === 'strength') {
+          const [demand, capacity] = cells[3].match(/\d+/g).map(Number);
+          assert.ok(Math.abs(demand - check.demand) <= 0.5001, `${check.id}: ${cells[3]}`);
+          assert.ok(Math.abs(capacity - check.capacity) <= 0.5001, `${check.id}: ${cells[3]}`);
+        }
+        assert.equal(cells[6], check.provenance, check.id);
+      }
+      const verdict = await page.innerText('.verdict');
+      assert.equal(verdict.includes('DOES NOT PASS'), !result.verdict.passes, verdict);
+      assert.ok(verdict.includes(result.verdict.governing_site), verdict);
+      const evidence = await page.innerText('#evidence');
+      assert.ok(evidence.includes(String(result.evidence.elements)), folder);
+      const kept = await page.getAttribute('#evidence a[download]', 'href');
+      assert.equal(Buffer.from(kept.split('base64,')[1], 'base64').toString(), result.case_text, folder);
+      await context.close();
+    }
+  },
+
+  async alone(browser) {
+    for (const folder of folders) {
+      const { context, heard, address } = await opened(browser, folder);
+      assert.deepEqual(heard.requests.filter((url) => url !== address && !url.startsWith('data:')), [], folder);
+      assert.deepEqual(heard.console, [], folder);
+      assert.ok(statSync(join(folder, 'report.html')).size < largestBytes, folder);
+      await context.close();
+    }
+  },
+
+  async accessible(browser) {
+    const looks = [{}, { colorScheme: 'dark' }, { viewport: { width: 360, height: 800 } },
+      { viewport: { width: 640, height: 450 } }];
+    for (const folder of folders)
+      for (const look of looks) {
+        const { page, context } = await opened(browser, folder, { bypassCSP: true, ...look });
+        // All that folds is looked at as well.
+        await page.$$eval('details', (all) => all.slice(0, 12).forEach((one) => { one.open = true; }));
+        await page.addScriptTag({ content: axeSource });
+        const found = await page.evaluate(() => axe.run(document));
+        assert.deepEqual(found.violations.map((one) => [one.id, one.nodes[0].html.slice(0, 200)]), [],
+          `${folder} ${JSON.stringify(look)}`);
+        const [wide, room] = await page.evaluate(() =>
+          [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
+        assert.ok(wide <= room, `${folder}: ${wide} px wide on ${room} px`);
+        await context.close();
+      }
+  },
+
+  async prints(browser) {
+    const place = mkdtempSync(join(tmpdir(), 'splicewright-print-'));
+    for (const folder of folders)
+      for (const format of ['A4', 'Letter']) {
+        const { page, context } = await opened(browser, folder);
+        const pdf = join(place, 'report.pdf');
+        await page.pdf({ path: pdf, format, printBackground: true });
+        const inches = format === 'A4' ? 8.27 : 8.5, margins = 26 / 25.4;
+        await page.setViewportSize({ width: Math.floor((inches - margins) * 96), height: 1000 });
+        await page.emulateMedia({ media: 'print' });
+        const wider = await page.$$eval('table, figure, pre', (all) => all
+          .filter((one) => one.getBoundingClientRect().right > document.documentElement.clientWidth + 1 ||
+            one.scrollWidth > one.clientWidth + 1)
+          .map((one) => one.innerText.slice(0, 60)));
+        assert.deepEqual(wider, [], `${folder} on ${format}: clipped`);
+        const pages = readFileSync(pdf, 'latin1').match(/\/Type\s*\/Page\b/g).length;
+        const fewest = resultOf(folder).making === null ? 6 : 14;
+        assert.ok(pages >= fewest && pages <= 30, `${folder} on ${format}: ${pages} pages`);
+        if (existsSync('/usr/bin/pdftotext')) {
+          const text = execFileSync('/usr/bin/pdftotext', [pdf, '-'], { encoding: 'utf8' }).replace(/\s+/g, ' ');
+          // One word each: a head may be broken into lines.
+          const heads = ['Relied', 'Trusted', 'Agrees'];
+          if (resultOf(folder).making !== null) heads.push('initials', 'Hardness', 'signature');
+          for (const words of heads) assert.ok(text.includes(words), `${folder} on ${format}: "${words}" is not printed`);
+        }
+        await context.close();
+      }
+    rmSync(place, { recursive: true });
+  },
+
+  async hostile(browser) {
+    for (const folder of folders) {
+      const { page, context, heard } = await opened(browser, folder, { viewport: { width: 360, height: 800 } });
+      const title = resultOf(folder).title;
+      assert.equal(await page.innerText('h1'), title.replace(/\s+/g, ' '), folder);
+      assert.equal(await page.title(), title.replace(/\s+/g, ' ').trim(), folder);
+      assert.equal(await page.evaluate(() => window.hit), undefined, folder);
+      assert.equal(await page.$$eval('script, [onclick], [onerror], [onload], main img:not([src^="data:image/png"])',
+        (all) => all.length), 0, folder);
+      assert.deepEqual(heard.console, [], folder);
+      const [wide, room] = await page.evaluate(() =>
+        [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
+      assert.ok(wide <= room, `${folder}: ${wide} px wide on ${room} px`);
+      const drawing = await context.newPage();
+      await drawing.goto(pathToFileURL(join(folder, 'drawing.svg')).href);
+      assert.equal(await drawing.evaluate(() => window.hit), undefined, folder);
+      await context.close();
+    }
+  },
+};
+
+assert.ok(claims[claim], `no such claim: ${claim}`);
+const browser = await playwright.chromium.launch({
+  executablePath: installedBrowser(),
+  args: process.getuid() === 0 ? ['--no-sandbox'] : [],
+});
+try {
+  await claims[claim](browser);
+} finally {
+  await browser.close();
+}
+console.log(`${claim}: holds for ${folders.length} reports`);
