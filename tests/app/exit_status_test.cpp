@@ -103,6 +103,7 @@ TEST(Output, APipeGetsNoEscapeCodes)
 
 TEST(Output, ATerminalGetsEmphasisUnlessNoColorIsSet)
 {
+    if (const std::string why = why_no_terminal(); !why.empty()) GTEST_SKIP() << why;
     const TemporaryFolder here;
     write_file(here.path() / "a.toml", failing);
     EXPECT_TRUE(has_escape_codes(shown_on_terminal({"check", "a.toml"}, {here.path(), {{"NO_COLOR", ""}}, {}})));

@@ -82,6 +82,7 @@ TEST(Check, ChecksThePeakTorqueOfTheVehicle)
 
 TEST(Check, SaysUnknownSteelInBoldOnATerminalOnly)
 {
+    if (const std::string why = why_no_terminal(); !why.empty()) GTEST_SKIP() << why;
     const TemporaryFolder folder;
     std::string text = plain_bar_text("a bar", "400 N*m");
     text.replace(text.find("C45 +QT"), 7, "unknown");

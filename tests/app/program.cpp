@@ -8,8 +8,10 @@
 #include <unistd.h>
 
 #include <array>
+#include <cerrno>
 #include <chrono>
 #include <cstdlib>
+#include <cstring>
 #include <fstream>
 #include <iterator>
 #include <stdexcept>
@@ -84,10 +86,19 @@ Ended program(const std::vector<std::string>& arguments, const Surroundings& aro
     return ended;
 }
 
+std::string why_no_terminal()
+{
+    const int terminal = ::posix_openpt(O_RDWR | O_NOCTTY);
+    if (terminal < 0) return std::string("no pseudo-terminal on this machine: ") + std::strerror(errno);
+    ::close(terminal);
+    return "";
+}
+
 std::string shown_on_terminal(const std::vector<std::string>& arguments, const Surroundings& around)
 {
     int terminal = -1;
     const pid_t child = ::forkpty(&terminal, nullptr, nullptr, nullptr);
+    if (child < 0) throw std::runtime_error(std::string("no pseudo-terminal: ") + std::strerror(errno));
     if (child == 0)
     {
         const int nowhere = ::open("/dev/null", O_WRONLY);

@@ -29,7 +29,10 @@ struct Ended
 
 Ended program(const std::vector<std::string>& arguments, const Surroundings& around = {});
 
-// Its standard output is a terminal; what it shows there.
+// A reason to skip where the machine gives out no pseudo-terminal, else empty.
+std::string why_no_terminal();
+
+// Its standard output is a terminal; what it shows there. Throws where there is none.
 std::string shown_on_terminal(const std::vector<std::string>& arguments, const Surroundings& around = {});
 
 // Starts it and kills it after so many seconds, so that it cannot clean up. False when it had ended before.

@@ -200,8 +200,11 @@ TEST(SourceTextRule, FindsWhatIsLeftOpen)
     const Project project{{"a.cpp",
                            "// TO"
                            "DO later\nTEST(A, DISA"
-                           "BLED_B)\nint todos;\n"}};
-    EXPECT_EQ(left_open_complaints(project.text()), (Complaints{"a.cpp:1: left open", "a.cpp:2: left open"}));
+                           "BLED_B)\nint todos;\nGTEST_SK"
+                           "IP() << reason;\nGTEST_SK"
+                           "IP();\n"}};
+    EXPECT_EQ(left_open_complaints(project.text()),
+              (Complaints{"a.cpp:1: left open", "a.cpp:2: left open", "a.cpp:5: left open"}));
 }
 
 TEST(SourceTextRule, FindsPrintingBelowTheProgram)

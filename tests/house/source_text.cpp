@@ -62,7 +62,7 @@ Complaints length_complaints(const Files& files)
 
 Complaints left_open_complaints(const Files& files)
 {
-    // In pieces, so that this file does not break its own rule.
+    // In pieces, so that this file does not break its own rule. A skip that states its reason is not left open.
     static const std::regex mark(
         "\\b(TO"
         "DO|FIX"
@@ -70,7 +70,7 @@ Complaints left_open_complaints(const Files& files)
         "X|HA"
         "CK)\\b|\\bDISA"
         "BLED_|\\bGTEST_SK"
-        "IP\\b");
+        "IP\\b(?!\\(\\) <<)");
     return lines_matching(files, mark, "left open",
                           [](const TextFile& file) { return is_cpp(file) || is_build_list(file) || is_script(file); });
 }
