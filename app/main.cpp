@@ -35,12 +35,9 @@ int run(int argc, char** argv)
     return exit_bad_input;
 }
 
-}  // namespace
-}  // namespace splicewright
-
-int main(int argc, char** argv)
+// Exit status, whatever happens.
+int guarded_run(int argc, char** argv)
 {
-    using namespace splicewright;
     keep_freed_memory();
     try
     {
@@ -57,3 +54,8 @@ int main(int argc, char** argv)
         return exit_our_fault;
     }
 }
+
+}  // namespace
+}  // namespace splicewright
+
+int main(int argc, char** argv) { return splicewright::guarded_run(argc, argv); }

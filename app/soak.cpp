@@ -124,7 +124,7 @@ SoakResult result_of(const std::string& name, const ChildEnd& end, double second
         result.seconds = answer.at("seconds").get<double>();
         return result;
     }
-    if (result.faults.empty()) result.faults.push_back("ended without an answer");
+    if (result.faults.empty()) result.faults.emplace_back("ended without an answer");
     if (!end.said.empty()) result.faults.push_back(end.said.substr(0, longest_complaint));
     return result;
 }
@@ -170,7 +170,7 @@ std::vector<SoakResult> soak(const SoakPlan& plan, const std::function<void(cons
         if (result.outcome == SoakOutcome::refused && !is_damaged)
         {
             result.outcome = SoakOutcome::failed;
-            result.faults.push_back("a valid case was refused");
+            result.faults.emplace_back("a valid case was refused");
         }
         if (result.outcome == SoakOutcome::failed) write_failure(plan.failure_folder, result, text);
         watch(result);

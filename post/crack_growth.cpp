@@ -66,8 +66,8 @@ Sourced<double> toughness_of(const Material& metal, double size_mm)
 {
     if (metal.toughness && metal.toughness_provenance == Provenance::stated)
         return {*metal.toughness, fmt::format("toughness of {} stated in the case", metal.name), Provenance::stated};
-    constexpr double judged_charpy_J = 27, reference_mm = 25, floor_mpa_sqrt_m = 20;
-    const double at_reference = metal.toughness.value_or(toughness_of_charpy(judged_charpy_J));
+    constexpr double judged_charpy_energy = 27, reference_mm = 25, floor_mpa_sqrt_m = 20;
+    const double at_reference = metal.toughness.value_or(toughness_of_charpy(judged_charpy_energy));
     const double floor = floor_mpa_sqrt_m * sqrt_mm_per_sqrt_m;
     const double size_share = std::pow(reference_mm / std::max(reference_mm, size_mm), 0.25);
     return {floor + (at_reference - floor) * size_share,

@@ -131,7 +131,7 @@ void add_leader(Draft& draft, const RailLabel& label, double left, double y, dou
     const double down = label.target.y() < y ? -1 : 1, drop = 2.4 * text;
     const double fall = std::max(std::abs(label.target.y() - y), 1e-9);
     const double aside = (label.target.x() - knee.x()) * std::min(1.0, drop / fall) * (from_left ? -1 : 1);
-    if (aside < 0 || aside > 0.4 * text) points.push_back(knee + SheetPoint(0, down * drop));
+    if (aside < 0 || aside > 0.4 * text) points.emplace_back(knee + SheetPoint(0, down * drop));
     points.push_back(label.target);
     draft.line.push_back({points, Pen::thin});
     add_arrow(draft, label.target, label.target - points[points.size() - 2], 1.1 * text);
@@ -298,7 +298,7 @@ void add_break_line(Draft& draft, double x, double bottom, double top, double te
     constexpr int n = 24;
     const double low = bottom - 0.8 * text, high = top + 0.8 * text;
     for (int i = 0; i <= n; ++i)
-        wave.push_back({x + 0.3 * text * std::sin(4 * std::numbers::pi * i / n), low + (high - low) * i / n});
+        wave.emplace_back(x + 0.3 * text * std::sin(4 * std::numbers::pi * i / n), low + (high - low) * i / n);
     draft.line.push_back({wave, Pen::thin});
 }
 

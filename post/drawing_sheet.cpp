@@ -146,9 +146,9 @@ std::vector<std::string> notes_of(const Case& asked, const std::optional<ShopShe
     std::vector<std::string> notes{
         "Millimetres over the line, [inches] under it. Print at 100 % for the stated scales."};
     if (!making) return notes;
-    notes.push_back("Weld symbols: ISO 2553, system A (from memory: verify). z: leg, s: depth of fusion.");
+    notes.emplace_back("Weld symbols: ISO 2553, system A (from memory: verify). z: leg, s: depth of fusion.");
     if (asked.sleeve && asked.sleeve->weld.leg_on_bar != asked.sleeve->weld.leg_on_sleeve)
-        notes.push_back("Of two legs, the first lies along the bar and the second up the sleeve.");
+        notes.emplace_back("Of two legs, the first lies along the bar and the second up the sleeve.");
     notes.push_back(fmt::format("Welds: quality level {} of ISO 5817. Fillet filler {}, butt filler {}.",
                                 name_of(making->quality), asked.sleeve ? asked.sleeve->weld.filler.name : "none",
                                 asked.joint->filler.name));
@@ -158,8 +158,8 @@ std::vector<std::string> notes_of(const Case& asked, const std::optional<ShopShe
         notes.push_back(fmt::format("Bore over the {} bar: Ø{:.3f} to Ø{:.3f} {} to {} (IT{})", name_of(bore.side),
                                     bore.least, bore.greatest, fine_inch_text(bore.least),
                                     fine_inch_text(bore.greatest), bore.grade));
-    notes.push_back(asked.sleeve ? "Butt ground flush, round and blended before the sleeve goes on."
-                                 : "Butt ground flush and blended.");
+    notes.emplace_back(asked.sleeve ? "Butt ground flush, round and blended before the sleeve goes on."
+                                    : "Butt ground flush and blended.");
     return notes;
 }
 

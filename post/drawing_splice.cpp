@@ -99,7 +99,7 @@ void add_seam(SpliceDrawing& drawing)
         double surface = radius_of(asked, z < 0 ? Side::left : Side::right);
         for (const DrawnPart& part : drawing.shaft.parts)
             if (part.name == (z < 0 ? "bar.left" : "bar.right")) surface = height_at(part.corner, z);
-        corner.push_back({z, surface});
+        corner.emplace_back(z, surface);
     }
     corner.insert(corner.end(), {{drawing.seam + gap, bevel}, {drawing.seam + gap, root}});
     drawing.draft.fill.push_back({on_paper(drawing, corner, 1), weld_grey});

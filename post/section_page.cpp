@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "post/label_layout.h"
 #include "post/picture_pages.h"
@@ -111,8 +112,8 @@ void add_break(Sheet& sheet, const View& view, double z, double r)
     const SheetPoint foot = view.on_sheet({z, 0, 0}), head = view.on_sheet({z, r, 0});
     std::vector<SheetPoint> wave;
     for (int i = 0; i <= 48; ++i)
-        wave.push_back({foot.x() + 5 * std::sin(i * 2 * 3.14159265358979 / 24),
-                        foot.y() - 6 + (head.y() - foot.y() + 12) * i / 48});
+        wave.emplace_back(foot.x() + 5 * std::sin(i * 2 * std::numbers::pi / 24),
+                          foot.y() - 6 + (head.y() - foot.y() + 12) * i / 48);
     add_line(sheet, wave, {9, paper, {}});
     add_line(sheet, wave, {1.8, ink, {}});
 }

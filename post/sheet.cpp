@@ -21,7 +21,7 @@ std::vector<SheetPoint> circle(const SheetPoint& centre, double radius)
     for (int i = 0; i < n; ++i)
     {
         const double angle = 2 * std::numbers::pi * i / n;
-        points.push_back(centre + radius * SheetPoint(std::cos(angle), std::sin(angle)));
+        points.emplace_back(centre + radius * SheetPoint(std::cos(angle), std::sin(angle)));
     }
     return points;
 }

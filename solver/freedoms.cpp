@@ -42,7 +42,11 @@ class Numbering
 {
 public:
     Numbering(const Mesh& mesh, LoadKind kind, const Ties& ties)
-        : mesh_(mesh), kind_(kind), ties_(ties), n_(unknowns_per_node(kind)), tied_(mesh.n_nodes(), -1)
+        : mesh_(mesh),
+          kind_(kind),
+          ties_(ties),
+          n_(unknowns_per_node(kind)),
+          tied_(static_cast<std::size_t>(mesh.n_nodes()), -1)
     {
     }
 

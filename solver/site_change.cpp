@@ -13,7 +13,8 @@ namespace splicewright
 namespace
 {
 
-constexpr double hot = 0.9;           // of the peak
+constexpr double hot = 0.9;  // of the peak
+constexpr double same_place_mm = 1e-9;
 constexpr double same_height = 1e-6;  // of two stresses along a straight bar, which round-off alone puts in order
 constexpr int angles_over_half_turn = 12;
 
@@ -51,28 +52,36 @@ struct Between
     double part = 0;  // 0 at the first, 1 at the second
 };
 
-Between nearest(const SiteStress& surface, double z, double r)
+// Where the surface of another mesh comes nearest to a place: twice where two steels meet, since the stress has one
+// value on each side there.
+std::vector<Between> nearest(const SiteStress& surface, double z, double r)
 {
-    Eigen::Index best = 0;
-    ((surface.z.array() - z).square() + (surface.r.array() - r).square()).minCoeff(&best);
-    Between result{static_cast<std::size_t>(best), static_cast<std::size_t>(best), 0};
-    for (const Eigen::Index next : {best - 1, best + 1})
+    const Eigen::ArrayXd squares = (surface.z.array() - z).square() + (surface.r.array() - r).square();
+    const double least = std::sqrt(squares.minCoeff()) + same_place_mm;
+    std::vector<Between> found;
+    for (Eigen::Index best = 0; best < squares.size(); ++best)
     {
-        if (next < 0 || next >= surface.z.size()) continue;
-        const double along_z = surface.z(next) - surface.z(best), along_r = surface.r(next) - surface.r(best);
-        const double length = along_z * along_z + along_r * along_r;
-        const double part = ((z - surface.z(best)) * along_z + (r - surface.r(best)) * along_r) / length;
-        if (length > 0 && part > result.part && part <= 1)
+        if (squares(best) > least * least) continue;
+        Between result{static_cast<std::size_t>(best), static_cast<std::size_t>(best), 0};
+        for (const Eigen::Index next : {best - 1, best + 1})
         {
-            result.second = static_cast<std::size_t>(next);
-            result.part = part;
+            if (next < 0 || next >= squares.size()) continue;
+            const double along_z = surface.z(next) - surface.z(best), along_r = surface.r(next) - surface.r(best);
+            const double length = along_z * along_z + along_r * along_r;
+            const double part = ((z - surface.z(best)) * along_z + (r - surface.r(best)) * along_r) / length;
+            if (length > 0 && part > result.part && part <= 1)
+            {
+                result.second = static_cast<std::size_t>(next);
+                result.part = part;
+            }
         }
+        found.push_back(result);
     }
-    return result;
+    return found;
 }
 
 StretchChange stretch_change(const std::vector<Stresses>& now, const std::vector<Stresses>& before,
-                             const std::vector<Between>& places, std::size_t which)
+                             const std::vector<std::vector<Between>>& places, std::size_t which)
 {
     double peak = 0, within = 0, squares = 0;
     for (std::size_t i = 0; i < now.size(); ++i)
@@ -85,9 +94,12 @@ StretchChange stretch_change(const std::vector<Stresses>& now, const std::vector
     for (std::size_t i = 0; i < now.size(); ++i)
     {
         if (now[i][which] < hot * peak) continue;
-        const Between& place = places[i];
-        const double old = (1 - place.part) * before[place.first][which] + place.part * before[place.second][which];
-        const double moved = std::abs(now[i][which] - old);
+        double moved = INFINITY;
+        for (const Between& place : places[i])
+        {
+            const double old = (1 - place.part) * before[place.first][which] + place.part * before[place.second][which];
+            moved = std::min(moved, std::abs(now[i][which] - old));
+        }
         squares += moved * moved;
         change.largest = std::max(change.largest, moved);
         ++n;
@@ -104,7 +116,7 @@ SiteChange site_change(const SiteAnswer& now, const SiteAnswer& before, const Co
     const std::vector<Stresses> here = along_site(now, unit), there = along_site(before, unit);
     if (here.empty() || there.empty()) return {};
     const SiteStress &surface = now.brackets.front(), &old = before.brackets.front();
-    std::vector<Between> places;
+    std::vector<std::vector<Between>> places;
     for (Eigen::Index i = 0; i < surface.z.size(); ++i) places.push_back(nearest(old, surface.z(i), surface.r(i)));
     return {stretch_change(here, there, places, 0), stretch_change(here, there, places, 1),
             stretch_change(here, there, places, 2)};

@@ -102,7 +102,7 @@ TEST(Variation, TellsEveryProblemOfOneKey)
 
 TEST(Variation, NeedsAPlaceInTheCase)
 {
-    const auto misfit = [](std::vector<Variation> variations)
+    const auto misfit = [](const std::vector<Variation>& variations)
     {
         const std::vector<Problem> problems = misfit_problems(variations, sound_splice_text());
         return problems.size() == 1 ? to_string(problems.front()) : fmt::format("{} problems", problems.size());

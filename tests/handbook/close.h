@@ -5,7 +5,7 @@
 
 #include <cmath>
 
-namespace splicewright::handbook_test
+namespace splicewright
 {
 
 // How near two numbers must be, and why.
@@ -41,4 +41,4 @@ inline testing::AssertionResult close(double computed, double expected, Allowanc
                                        << ", allowed " << within.absolute << " (" << within.reason << ")";
 }
 
-}  // namespace splicewright::handbook_test
+}  // namespace splicewright

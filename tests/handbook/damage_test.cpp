@@ -11,8 +11,6 @@ namespace splicewright
 namespace
 {
 
-using namespace handbook_test;
-
 SnCurve fat80() { return normal_curve(Megapascal{80}, 1.35, Provenance::from_memory); }
 
 Spectrum mixed_spectrum()

@@ -12,8 +12,6 @@ namespace splicewright
 namespace
 {
 
-using namespace handbook_test;
-
 // The formulas are coherent in any units: with inch, lbf and psi in the house fields they give psi.
 EquivalentStress shaft_stress(double diameter, double bending_alternating, double bending_mean,
                               double torque_alternating, double torque_mean)

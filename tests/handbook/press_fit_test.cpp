@@ -9,8 +9,6 @@ namespace splicewright
 namespace
 {
 
-using namespace handbook_test;
-
 PressFit steel_fit()
 {
     PressFit fit;

@@ -11,7 +11,6 @@ namespace splicewright
 namespace
 {
 
-using namespace handbook_test;
 using std::numbers::pi;
 
 const RoundSection solid60{Millimetre{60}, Millimetre{0}};

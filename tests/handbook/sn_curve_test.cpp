@@ -9,8 +9,6 @@ namespace splicewright
 namespace
 {
 
-using namespace handbook_test;
-
 SnCurve fat63() { return normal_curve(Megapascal{63}, 1.0, Provenance::from_memory); }
 SnCurve shear100() { return shear_curve(Megapascal{100}, 1.0, Provenance::from_memory); }
 

@@ -9,8 +9,6 @@ namespace splicewright
 namespace
 {
 
-using namespace handbook_test;
-
 // Factors evaluated from the fits by a separate program, four decimals, beside the converged axisymmetric
 // finite-element factor (nu 0.3) that the trust bands rest on; 0: outside the range of the fit.
 struct Row

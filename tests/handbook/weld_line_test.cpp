@@ -10,8 +10,6 @@ namespace splicewright
 namespace
 {
 
-using namespace handbook_test;
-
 const double root_half = 1 / std::numbers::sqrt2;
 const FilletWeld equal_legs{Millimetre{8}, Millimetre{8}, Millimetre{50}};
 const FilletWeld unequal_legs{Millimetre{9}, Millimetre{6}, Millimetre{50}};

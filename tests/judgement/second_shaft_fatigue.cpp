@@ -102,7 +102,7 @@ std::optional<Opinion> second_shaft_fatigue(const SolvedCase& solved, const RowI
     const Case& asked = solved.asked;
     const Bar& bar = *asked.bar.at(static_cast<std::size_t>(side_number(id.site)));
     const Net net = net_section(bar, id.site);
-    const double bore = bar.bore.value(), Sut = bar.material.tensile.value();
+    const double bore = bar.bore.value(), S_ut = bar.material.tensile.value();
     double k_tau = shear_per_torque(net.diameter, bore), k_sigma = stress_per_couple(net.diameter, bore);
     double pull = asked.load.axial.value() / (std::numbers::pi / 4 * (net.diameter * net.diameter - bore * bore));
     double tolerance = 1e-6;
@@ -111,16 +111,16 @@ std::optional<Opinion> second_shaft_fatigue(const SolvedCase& solved, const RowI
         const auto site = std::find_if(solved.answer.sites.begin(), solved.answer.sites.end(),
                                        [&](const SiteAnswer& each) { return each.id == id.site; });
         const double bending = fatigue_factor(site->bending.principal.value / k_sigma, net.notch_radius,
-                                              neuber(Sut, 0.246, 3.08e-3, 1.51e-5));
+                                              neuber(S_ut, 0.246, 3.08e-3, 1.51e-5));
         const double torsion =
-            fatigue_factor(site->torsion.shear.value / k_tau, net.notch_radius, neuber(Sut, 0.190, 2.51e-3, 1.35e-5));
+            fatigue_factor(site->torsion.shear.value / k_tau, net.notch_radius, neuber(S_ut, 0.190, 2.51e-3, 1.35e-5));
         k_tau *= torsion, k_sigma *= bending, pull *= bending;
         tolerance = 2e-3;  // three digits of the fits
     }
     const double size =
         net.diameter <= 51 ? 1.24 * std::pow(net.diameter, -0.107) : 1.51 * std::pow(net.diameter, -0.157);
-    const double endurance = surface_factor(bar.surface, Sut) * size * 0.814 * std::min(Sut / 2, 700.0);
-    const double share = Sut <= 500 ? 0.9 : Sut <= 1400 ? 1.06 - 4.1e-4 * Sut + 1.5e-7 * Sut * Sut : 0.77;
+    const double endurance = surface_factor(bar.surface, S_ut) * size * 0.814 * std::min(S_ut / 2, 700.0);
+    const double share = S_ut <= 500 ? 0.9 : S_ut <= 1400 ? 1.06 - 4.1e-4 * S_ut + 1.5e-7 * S_ut * S_ut : 0.77;
     std::vector<Reversed> blocks;
     for (const Event& event : events_of(asked.load))
     {
@@ -130,7 +130,7 @@ std::optional<Opinion> second_shaft_fatigue(const SolvedCase& solved, const RowI
         blocks.push_back({std::sqrt(std::pow(k_sigma * event.couple, 2) + 3 * std::pow(k_tau * event.range() / 2, 2)),
                           std::sqrt(pull * pull + 3 * std::pow(k_tau * mean, 2)), event.count});
     }
-    return Opinion{1 / scale_of(blocks, Sut, endurance, share), tolerance};
+    return Opinion{1 / scale_of(blocks, S_ut, endurance, share), tolerance};
 }
 
 }  // namespace splicewright

@@ -35,16 +35,16 @@ TEST(RunningTrue, CriticalSpeedOfAUniformShaftIsTheThinBeams)
 struct SteppedHalf
 {
     double from, half;       // mm
-    double bare_EI, bare_m;  // N*mm^2, tonne/mm
-    double sleeve_EI, sleeve_m;
+    double EI_bare, bare_m;  // N*mm^2, tonne/mm
+    double EI_sleeve, sleeve_m;
 };
 
 double determinant(const SteppedHalf& s, double speed)
 {
-    const double k = std::pow(s.bare_m * speed * speed / s.bare_EI, 0.25),
-                 q = std::pow(s.sleeve_m * speed * speed / s.sleeve_EI, 0.25), x = k * s.from,
+    const double k = std::pow(s.bare_m * speed * speed / s.EI_bare, 0.25),
+                 q = std::pow(s.sleeve_m * speed * speed / s.EI_sleeve, 0.25), x = k * s.from,
                  y = q * (s.half - s.from);
-    const double ek = s.bare_EI * k * k, eq = s.sleeve_EI * q * q;
+    const double ek = s.EI_bare * k * k, eq = s.EI_sleeve * q * q;
     // Slopes along y run against those along x.
     double row[4][4] = {{std::sin(x), std::sinh(x), -std::cos(y), -std::cosh(y)},
                         {k * std::cos(x), k * std::cosh(x), -q * std::sin(y), q * std::sinh(y)},
@@ -71,10 +71,10 @@ TEST(RunningTrue, CriticalSpeedWithASleeveSolvesTheSteppedBeam)
     const RunningTrue running = running_true(accepted(text));
     const double bore = 28.02, outer = 42, density = 7.85e-9, modulus = 210000;
     const double bar_area = pi / 4 * 28 * 28, sleeve_area = pi / 4 * (outer * outer - bore * bore);
-    const double bar_EI = modulus * pi / 64 * std::pow(28, 4),
-                 sleeve_EI = modulus * pi / 64 * (std::pow(outer, 4) - std::pow(bore, 4));
+    const double EI_bar = modulus * pi / 64 * std::pow(28, 4),
+                 EI_sleeve = modulus * pi / 64 * (std::pow(outer, 4) - std::pow(bore, 4));
     const SteppedHalf half{
-        208, 250, bar_EI, density * bar_area, bar_EI + sleeve_EI, density * (bar_area + sleeve_area)};
+        208, 250, EI_bar, density * bar_area, EI_bar + EI_sleeve, density * (bar_area + sleeve_area)};
     double low = 700, high = 2200;  // rad/s; one root between
     ASSERT_LT(determinant(half, low) * determinant(half, high), 0);
     for (int i = 0; i < 60; ++i)

@@ -13,8 +13,10 @@
 
 // Mesa's software renderer keeps a few hundred bytes for the life of the process and is unloaded before the leak
 // sanitizer looks, so that no suppression by name can match: leaks are not sought in this program.
+// NOLINTBEGIN(bugprone-reserved-identifier,readability-identifier-naming): the sanitizer looks for this name
 extern "C" __attribute__((visibility("default"))) const char* __asan_default_options();
 extern "C" const char* __asan_default_options() { return "detect_leaks=0"; }
+// NOLINTEND(bugprone-reserved-identifier,readability-identifier-naming)
 
 namespace splicewright
 {
