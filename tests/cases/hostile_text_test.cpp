@@ -173,7 +173,7 @@ TEST(HostileText, AThousandMutationsOfAGoodCaseAreCasesOrClearProblems)
 // Every value in turn made unreadable: one problem, and no rule complains about what could not be read.
 TEST(HostileText, AnUnreadableValueIsToldOnceAndCausesNoOtherProblem)
 {
-    const std::string text = sound_splice_text();
+    const std::string& text = sound_splice_text();
     std::size_t start = 0;
     int n_changed = 0;
     while (start < text.size())
