@@ -30,16 +30,16 @@ double notch_elements(const MeshSize& size, const std::string& site)
 // of order p in the element size, what is left after a step of 1.5 is the change over 1.5^p - 1: twice it at order 1,
 // 0.8 of it at order 2, 0.4 of it at order 3. The stress at one place changes by order 2, its largest value by order 3,
 // so that the part of the change that is left falls with the element size at first.
-constexpr double on_notch = 1.17;         // of the typical change over the hot stretch
-constexpr double at_one_place = 0.42;     // of the largest change there
-constexpr double at_notch_end = 1.45;     // the same where the peak lies at an end of the site
+constexpr double on_notch = 1.07;         // of the typical change over the hot stretch
+constexpr double at_one_place = 0.385;    // of the largest change there
+constexpr double at_notch_end = 1.35;     // the same where the peak lies at an end of the site
 constexpr double at_mid_splice = 1.25;    // of the typical change, where the error comes from elsewhere
 constexpr double at_middle_end = 1.6;     // of the largest change, where the peak lies at an end of such a site
-constexpr double on_plain_bar = 0.65;     // of the largest change there: its error comes from elsewhere, too
+constexpr double on_plain_bar = 0.6;      // of the largest change there: its error comes from elsewhere, too
 constexpr double at_bar_end = 1.0;        // the same where the peak lies at an end of it
 constexpr double of_peak = 0.5;           // of the change of the peak itself
-constexpr double of_deformation = 0.69;   // of the largest relative change of the three
-constexpr double of_weld_force = 0.78;    // of the largest change of its parts
+constexpr double of_deformation = 0.63;   // of the largest relative change of the three
+constexpr double of_weld_force = 0.74;    // of the largest change of its parts
 constexpr double of_share = 1.85;         // of the largest change of the three; no order is seen in it
 constexpr double of_fit_pressure = 2;     // read from the recovered stress, of order 1 beside the faces
 constexpr double least_in_splice = 3e-5;  // relative: below it two meshes agree by chance
@@ -48,7 +48,7 @@ constexpr double whole_of_shaft = 0.75;   // the same for a number that every no
 
 double part_left(double elements)
 {
-    return std::clamp(std::max(8 / elements, std::min(0.68, 12 / elements)), 0.5, 1.0);
+    return std::clamp(std::max(8 / elements, std::min(0.74, 13 / elements)), 0.54, 1.0);
 }
 
 struct BarRule
