@@ -1,3 +1,64 @@
+/*
+This script is a part of splicewright, under GPL-2.0-or-later, and holds pieces of these libraries:
+
+vtk.js, BSD-3-Clause
+Copyright (c) 2016, Kitware Inc. All rights reserved.
+Copyright (c) 2016 Ken Martin, Will Schroeder, Bill Lorensen. All rights reserved.
+
+gl-matrix, MIT
+Copyright (c) 2015-2021, Brandon Jones, Colin MacKenzie IV.
+
+seedrandom, MIT
+Copyright 2019 David Bau.
+
+fast-deep-equal, MIT
+Copyright (c) 2017 Evgeny Poberezkin
+
+spark-md5, MIT at choice
+Copyright (C) 2015 Andre Cruz
+
+BSD-3-Clause:
+
+Redistribution and use in source and binary forms, with or without
+modification, are permitted provided that the following conditions are met:
+
+- Redistributions of source code must retain the above copyright notice, this
+  list of conditions and the following disclaimer.
+
+- Redistributions in binary form must reproduce the above copyright notice,
+  this list of conditions and the following disclaimer in the documentation
+  and/or other materials provided with the distribution.
+
+- Neither the name of the copyright holder nor the names of its
+  contributors may be used to endorse or promote products derived from
+  this software without specific prior written permission.
+
+THIS SOFTWARE IS PROVIDED BY THE COPYRIGHT HOLDERS AND CONTRIBUTORS "AS IS"
+AND ANY EXPRESS OR IMPLIED WARRANTIES, INCLUDING, BUT NOT LIMITED TO, THE
+IMPLIED WARRANTIES OF MERCHANTABILITY AND FITNESS FOR A PARTICULAR PURPOSE ARE
+DISCLAIMED. IN NO EVENT SHALL THE COPYRIGHT HOLDER OR CONTRIBUTORS BE LIABLE
+FOR ANY DIRECT, INDIRECT, INCIDENTAL, SPECIAL, EXEMPLARY, OR CONSEQUENTIAL
+DAMAGES (INCLUDING, BUT NOT LIMITED TO, PROCUREMENT OF SUBSTITUTE GOODS OR
+SERVICES; LOSS OF USE, DATA, OR PROFITS; OR BUSINESS INTERRUPTION) HOWEVER
+CAUSED AND ON ANY THEORY OF LIABILITY, WHETHER IN CONTRACT, STRICT LIABILITY,
+OR TORT (INCLUDING NEGLIGENCE OR OTHERWISE) ARISING IN ANY WAY OUT OF THE USE
+OF THIS SOFTWARE, EVEN IF ADVISED OF THE POSSIBILITY OF SUCH DAMAGE.
+
+MIT:
+
+Permission is hereby granted, free of charge, to any person obtaining a copy of this software and associated
+documentation files (the "Software"), to deal in the Software without restriction, including without limitation the
+rights to use, copy, modify, merge, publish, distribute, sublicense, and/or sell copies of the Software, and to permit
+persons to whom the Software is furnished to do so, subject to the following conditions:
+
+The above copyright notice and this permission notice shall be included in all copies or substantial portions of the
+Software.
+
+THE SOFTWARE IS PROVIDED "AS IS", WITHOUT WARRANTY OF ANY KIND, EXPRESS OR IMPLIED, INCLUDING BUT NOT LIMITED TO THE
+WARRANTIES OF MERCHANTABILITY, FITNESS FOR A PARTICULAR PURPOSE AND NONINFRINGEMENT. IN NO EVENT SHALL THE AUTHORS OR
+COPYRIGHT HOLDERS BE LIABLE FOR ANY CLAIM, DAMAGES OR OTHER LIABILITY, WHETHER IN AN ACTION OF CONTRACT, TORT OR
+OTHERWISE, ARISING FROM, OUT OF OR IN CONNECTION WITH THE SOFTWARE OR THE USE OR OTHER DEALINGS IN THE SOFTWARE.
+*/
 (()=>{var t0=Object.create;var Rn=Object.defineProperty;var r0=Object.getOwnPropertyDescriptor;var n0=Object.getOwnPropertyNames;var a0=Object.getPrototypeOf,s0=Object.prototype.hasOwnProperty;var Fe=(t,e)=>()=>{try{return e||t((e={exports:{}}).exports,e),e.exports}catch(r){throw e=0,r}},Ot=(t,e)=>{for(var r in e)
 Rn(t,r,{get:e[r],enumerable:!0})},i0=(t,e,r,n)=>{if(e&&typeof e=="object"||typeof e=="function")for(let a of n0(e))!s0.call(
 t,a)&&a!==r&&Rn(t,a,{get:()=>e[a],enumerable:!(n=r0(e,a))||n.enumerable});return t};var nr=(t,e,r)=>(r=t!=null?t0(a0(t)):{},i0(e||!t||!t.__esModule?Rn(r,"default",{value:t,enumerable:!0}):r,t));var wn=Fe((bx,is)=>{"use strict";is.exports=function t(e,r){if(e===r)return!0;if(e&&r&&typeof e=="object"&&typeof r=="ob\
@@ -3342,11 +3403,11 @@ t[o].length;f+=2){let c=t[o][f],u=t[o][f+1];n(c)&&n(u)?i[o].push(c,u):n(c)?i[o].
 return i}function Hu(t,e,r){let n={fields:e,triangle:t.triangle,part:t.part,skin:t.skin,outline:t.outline,unfused:t.unfused,
 across:[]};return r.kind==="across"?Ux(n,r.place):n}function rr(t){return t.kind==="half"?{from:t.place+Math.PI,to:t.place+
 2*Math.PI,faces:[t.place+Math.PI,t.place]}:t.kind==="quarter"?{from:t.place+Math.PI/2,to:t.place+2*Math.PI,faces:[t.place+
-Math.PI/2,t.place]}:{from:0,to:2*Math.PI,faces:[]}}var Gx=new Float64Array(3);function tr(t,e,r,n){let a=Math.cos(r),s=Math.
-sin(r),[i,o,f]=Pa(t,e,a,s,Gx),c=t.r[e]+n*i;return[c*a-n*o*s,c*s+n*o*a,t.z[e]+n*f]}var Cn=class{constructor(e,r,n){Object.
-assign(this,{section:e,quantity:r,factor:n}),this.points=[],this.normals=[],this.values=[],this.triangles=[],this.at=[],
-this.theta=[]}add(e,r,n){return this.points.push(...tr(this.section.fields,e,r,this.factor)),this.normals.push(...n),this.
-values.push(er(this.section.fields,this.quantity,e,r)),this.at.push(e),this.theta.push(r),this.at.length-1}};function Wu(t,e,{
+Math.PI/2,t.place]}:{from:0,to:2*Math.PI,faces:[]}}var Gx=new Float64Array(3);function tr(t,e,r,n,{z:a,r:s}={z:t.z[e],r:t.
+r[e]}){let i=Math.cos(r),o=Math.sin(r),[f,c,u]=Pa(t,e,i,o,Gx),h=s+n*f;return[h*i-n*c*o,h*o+n*c*i,a+n*u]}var Cn=class{constructor(e,r,n){
+Object.assign(this,{section:e,quantity:r,factor:n}),this.points=[],this.normals=[],this.values=[],this.triangles=[],this.
+at=[],this.theta=[]}add(e,r,n){return this.points.push(...tr(this.section.fields,e,r,this.factor)),this.normals.push(...n),
+this.values.push(er(this.section.fields,this.quantity,e,r)),this.at.push(e),this.theta.push(r),this.at.length-1}};function Wu(t,e,{
 from:r,to:n}){let a=Math.ceil((n-r)/Vx-1e-9),{z:s,r:i}=t.section.fields;for(let o=0;o<e.length;o+=2){let f=e[o],c=e[o+1],
 u=Math.hypot(s[c]-s[f],i[c]-i[f]);if(u<1e-9)continue;let h=-(s[c]-s[f])/u,l=(i[c]-i[f])/u,p=t.at.length;for(let x=0;x<=a;++x){
 let g=r+(n-r)*x/a,y=[h*Math.cos(g),h*Math.sin(g),l];t.add(f,g,y),t.add(c,g,y)}for(let x=0;x<a;++x){let g=p+2*x;t.triangles.
@@ -3363,7 +3424,7 @@ floor(y/i)%2===0&&s.dashes.push(...o(u,h,g/x,f),...o(u,h,(g+1)/x,f))}}}return s}
 value:f,error:c}}let o=er(a,r,$u(a,i),i.theta);return{value:o,error:o*n.movement_error+s*n.share}}var zx=(t,{from:e,to:r})=>((t-
 e)%ts+ts)%ts<=r-e+1e-9;function Yu(t,e,r,n,a,s,i){let o=t.loads[e];if(n.kind==="across"&&o.z>n.place)return null;let f=rr(
 n),{toward:c}=s.axes(),u=[...f.faces].reverse();for(let x of[o.theta,Math.atan2(c[1],c[0])])zx(x,f)&&u.push(x);let h=$u(
-r.fields,o),[l,p]=s.size;for(let x of u){let[g,y,C]=s.project(tr(r.fields,h,x,a));if(g<0||y<0||g>l||y>p)continue;let M=xn(
+r.fields,o),[l,p]=s.size;for(let x of u){let[g,y,C]=s.project(tr(r.fields,h,x,a,o));if(g<0||y<0||g>l||y>p)continue;let M=xn(
 i,g,y);if(!M||M.depth<=C+kx)return[g,y]}return null}function qu(t,e){let r=k("ol",{class:"view3d-sites"}),n=new Map;for(let a of t){
 let s=k("span",{class:"view3d-value","data-site":a.id}),i=a.row?k("a",{href:`#${a.row}`},a.id):k("span",{},a.id),o=k("bu\
 tton",{type:"button","aria-label":`Show ${a.id} in the view`},"show");o.addEventListener("click",()=>e(a.id)),r.append(k(
@@ -3409,32 +3470,32 @@ set({min:0,max:this.factors.length-1,step:1,value:i,words:o=>o===0?"none":this.f
 cut={kind:e,place:0},this.fillSliders(),e==="across"&&this.camera.turn.around<Ju&&(this.camera.turn.around=Ju),this.reshape()}reshape(){
 let{cut:e,factor:r}=this.chosen,n=this.scenario(),a=this.quantity(),s=this.range(),i=rr(e),o=this.fieldsOf(n);this.section=
 Hu(n,o,e);let f=Au(this.section,a,r,i),c=ju(this.section,a,r,i),u=Ku(this.section,r,i);this.surfaces=[f,c],this.scene.show(
-{skin:f,faces:c,lines:u},s);let h=this.largestMovement().here;this.siteTold=new Map(n.sites.map(p=>[p.id,Xu(p,this.chosen.
-load,a,n,o,h)])),Zu(this.siteValues,this.siteTold,a.unit);let l=this.data.loads[this.chosen.load];this.bar.set(a,s,`${n.
-name}: ${n.outcome}. ${l.name}: ${l.detail}. Largest here ${wt(s.each[this.chosen.scenario])} ${a.unit}.`),this.draw()}turn(e,r){
-this.camera.turnBy(e,r),this.draw()}zoom(e,r){this.camera.zoomBy(e,r),this.draw()}home(){let{left:e,right:r,radius:n}=this.
-extent(),a=this.data.sleeve??[e,r];this.camera.turn={...Ja},this.lookAt({left:Math.max(e,a[0]-Qu*2*n),right:Math.min(r,a[1]+
-Qu*2*n),radius:n})}lookAt({left:e,right:r,radius:n}){this.measureStage(),this.camera.fit(e,r,n),this.draw()}show(e){let n=this.
-scenario().sites.find(s=>s.id===e).loads[this.chosen.load];this.chosen.cut.kind==="across"&&n.z>this.chosen.cut.place&&(this.
-chosen.cut.place=n.z+1,this.fillSliders(),this.reshape());let a=rr(this.chosen.cut).faces.at(-1)??n.theta;this.camera.centre=
-[n.r*Math.cos(a),n.r*Math.sin(a),n.z],this.camera.halfHeight=Ax,this.draw(),this.stage.focus({preventScroll:!0}),this.stage.
-scrollIntoView({block:"nearest"}),this.frame(),this.tell({site:e})}measureStage(){this.camera.size=[Math.max(1,this.stage.
-clientWidth),Math.max(1,this.stage.clientHeight)]}draw(){this.waiting??(this.waiting=requestAnimationFrame(()=>this.frame()))}frame(){
-cancelAnimationFrame(this.waiting),this.waiting=void 0,this.measureStage();let{left:e,right:r,radius:n}=this.extent();this.
-scene.background(getComputedStyle(this.stage).backgroundColor.match(/\d+/g).slice(0,3).map(Number)),this.scene.resize(this.
-camera.size,Math.min(2,devicePixelRatio)),this.scene.render(this.camera,r-e+2*n+Math.hypot(...this.camera.centre)),this.
-views=Gu(this.surfaces,this.camera),this.spots=new Map;for(let f of this.scenario().sites){let c=Yu(f,this.chosen.load,this.
-section,this.chosen.cut,this.chosen.factor,this.camera,this.views);c&&this.spots.set(f.id,c)}let[a,s]=this.camera.project(
-[0,0,e]),[i,o]=this.camera.project([0,0,r]);this.labels.place(this.spots,this.camera.size,f=>Math.abs(i-a)<1?this.camera.
-size[1]/2:s+(o-s)*(f-a)/(i-a)),this.bar.setMeasure(this.camera.mmPerPixel()),this.tell(null)}point(e){this.waiting!==void 0&&
-this.frame();for(let[n,a]of this.spots)if(Math.hypot(a[0]-e[0],a[1]-e[1])<Wx)return this.tell({site:n});let r=xn(this.views,
-...e);return this.tell(r?{hit:r,at:e}:null)}tell(e){let r=this.quantity(),n=this.scenario();if(this.cross.hidden=!e?.at,
-!e){this.told.textContent="Point at the part to read the value there.",this.bar.point(null);return}if(e.site){let{value:u,
-error:h}=this.siteTold.get(e.site);this.told.textContent=`${r.name} at ${e.site}: ${Pt(u,h,r.unit)}`,this.bar.point(u);return}
-this.cross.style.transform=`translate(${e.at[0]}px, ${e.at[1]}px)`;let{value:a,spread:s,z:i,r:o,theta:f}=ku(e.hit),c=r.key===
-"movement"?a*n.movement_error+this.largestMovement().here*n.share:s*r.bound+n.missed;this.told.textContent=`${r.name}: ${Pt(
-a,c,r.unit)} at z = ${pn(i)}, r = ${pn(o)}, ${Math.round(jx(f))%360}\xB0`,Object.assign(this.told.dataset,{value:a,z:i,r:o,
-theta:f}),this.bar.point(a)}};var $x="600px";function Xx(t,e){for(let r of document.querySelectorAll("tr[data-id]")){let n=r.querySelector("th")?.textContent,
+{skin:f,faces:c,lines:u},s);let h=this.largestMovement().here;this.siteTold=new Map(n.sites.map(x=>[x.id,Xu(x,this.chosen.
+load,a,n,o,h)])),Zu(this.siteValues,this.siteTold,a.unit);let l=Math.max(s.each[this.chosen.scenario],...[...this.siteTold.
+values()].map(x=>x.value)),p=this.data.loads[this.chosen.load];this.bar.set(a,s,`${n.name}: ${n.outcome}. ${p.name}: ${p.
+detail}. Largest here ${wt(l)} ${a.unit}.`),this.draw()}turn(e,r){this.camera.turnBy(e,r),this.draw()}zoom(e,r){this.camera.
+zoomBy(e,r),this.draw()}home(){let{left:e,right:r,radius:n}=this.extent(),a=this.data.sleeve??[e,r];this.camera.turn={...Ja},
+this.lookAt({left:Math.max(e,a[0]-Qu*2*n),right:Math.min(r,a[1]+Qu*2*n),radius:n})}lookAt({left:e,right:r,radius:n}){this.
+measureStage(),this.camera.fit(e,r,n),this.draw()}show(e){let n=this.scenario().sites.find(s=>s.id===e).loads[this.chosen.
+load];this.chosen.cut.kind==="across"&&n.z>this.chosen.cut.place&&(this.chosen.cut.place=n.z+1,this.fillSliders(),this.reshape());
+let a=rr(this.chosen.cut).faces.at(-1)??n.theta;this.camera.centre=[n.r*Math.cos(a),n.r*Math.sin(a),n.z],this.camera.halfHeight=
+Ax,this.draw(),this.stage.focus({preventScroll:!0}),this.stage.scrollIntoView({block:"nearest"}),this.frame(),this.tell(
+{site:e})}measureStage(){this.camera.size=[Math.max(1,this.stage.clientWidth),Math.max(1,this.stage.clientHeight)]}draw(){
+this.waiting??(this.waiting=requestAnimationFrame(()=>this.frame()))}frame(){cancelAnimationFrame(this.waiting),this.waiting=
+void 0,this.measureStage();let{left:e,right:r,radius:n}=this.extent();this.scene.background(getComputedStyle(this.stage).
+backgroundColor.match(/\d+/g).slice(0,3).map(Number)),this.scene.resize(this.camera.size,Math.min(2,devicePixelRatio)),this.
+scene.render(this.camera,r-e+2*n+Math.hypot(...this.camera.centre)),this.views=Gu(this.surfaces,this.camera),this.spots=
+new Map;for(let f of this.scenario().sites){let c=Yu(f,this.chosen.load,this.section,this.chosen.cut,this.chosen.factor,
+this.camera,this.views);c&&this.spots.set(f.id,c)}let[a,s]=this.camera.project([0,0,e]),[i,o]=this.camera.project([0,0,r]);
+this.labels.place(this.spots,this.camera.size,f=>Math.abs(i-a)<1?this.camera.size[1]/2:s+(o-s)*(f-a)/(i-a)),this.bar.setMeasure(
+this.camera.mmPerPixel()),this.tell(null)}point(e){this.waiting!==void 0&&this.frame();for(let[n,a]of this.spots)if(Math.
+hypot(a[0]-e[0],a[1]-e[1])<Wx)return this.tell({site:n});let r=xn(this.views,...e);return this.tell(r?{hit:r,at:e}:null)}tell(e){
+let r=this.quantity(),n=this.scenario();if(this.cross.hidden=!e?.at,!e){this.told.textContent="Point at the part to read\
+ the value there.",this.bar.point(null);return}if(e.site){let{value:u,error:h}=this.siteTold.get(e.site);this.told.textContent=
+`${r.name} at ${e.site}: ${Pt(u,h,r.unit)}`,this.bar.point(u);return}this.cross.style.transform=`translate(${e.at[0]}px,\
+ ${e.at[1]}px)`;let{value:a,spread:s,z:i,r:o,theta:f}=ku(e.hit),c=r.key==="movement"?a*n.movement_error+this.largestMovement().
+here*n.share:s*r.bound+n.missed;this.told.textContent=`${r.name}: ${Pt(a,c,r.unit)} at z = ${pn(i)}, r = ${pn(o)}, ${Math.
+round(jx(f))%360}\xB0`,Object.assign(this.told.dataset,{value:a,z:i,r:o,theta:f}),this.bar.point(a)}};var $x="600px";function Xx(t,e){for(let r of document.querySelectorAll("tr[data-id]")){let n=r.querySelector("th")?.textContent,
 a=r.nextElementSibling?.querySelector("details");if(!a||!t.siteValues.has(n))continue;let s=k("button",{type:"button",class:"\
 view3d-back"},`Show ${n} in the view`);s.addEventListener("click",()=>{e.scrollIntoView(),t.show(n)}),a.querySelector("s\
 ummary").after(s)}}function Yx(t,e){let r=k("div",{class:"view3d"});t.append(r),t.dataset.live="",r.addEventListener("vi\

@@ -43,7 +43,7 @@ export function visibleSpot(site, load, section, cut, factor, camera, views) {
   const point = nearestPoint(section.fields, place);
   const [width, height] = camera.size;
   for (const theta of candidates) {
-    const [x, y, depth] = camera.project(placeOf(section.fields, point, theta, factor));
+    const [x, y, depth] = camera.project(placeOf(section.fields, point, theta, factor, place));
     if (x < 0 || y < 0 || x > width || y > height) continue;
     const hit = pick(views, x, y);
     if (!hit || hit.depth <= depth + nearInDepth) return [x, y];

@@ -65,11 +65,12 @@ export function anglesOf(cut) {
 
 const movement = new Float64Array(3);
 
-export function placeOf(fields, i, theta, factor) {
+// In space, with the movement of point i; { z, r }: that point itself, or a place near it.
+export function placeOf(fields, i, theta, factor, { z, r } = { z: fields.z[i], r: fields.r[i] }) {
   const cos = Math.cos(theta), sin = Math.sin(theta);
   const [u, v, w] = movementAt(fields, i, cos, sin, movement);
-  const r = fields.r[i] + factor * u;
-  return [r * cos - factor * v * sin, r * sin + factor * v * cos, fields.z[i] + factor * w];
+  const out = r + factor * u;
+  return [out * cos - factor * v * sin, out * sin + factor * v * cos, z + factor * w];
 }
 
 // Points and triangles with a value at each point; each point knows where in the section and at which angle it lies.

@@ -162,9 +162,11 @@ export class View {
     this.siteTold = new Map(scenario.sites.map((site) =>
       [site.id, siteValue(site, this.chosen.load, quantity, scenario, fields, largest)]));
     tellValues(this.siteValues, this.siteTold, quantity.unit);
+    // A site is read better than the field around it.
+    const highest = Math.max(range.each[this.chosen.scenario], ...[...this.siteTold.values()].map((one) => one.value));
     const load = this.data.loads[this.chosen.load];
     this.bar.set(quantity, range, `${scenario.name}: ${scenario.outcome}. ${load.name}: ${load.detail}. Largest here ` +
-      `${rounded(range.each[this.chosen.scenario])} ${quantity.unit}.`);
+      `${rounded(highest)} ${quantity.unit}.`);
     this.draw();
   }
 
