@@ -81,9 +81,11 @@ export class View {
     return 'At a site the value and its error are those of the checks, the worst around the shaft. Elsewhere ± is how ' +
       'far the finite elements that meet there disagree, with what the view leaves out between its points (at most ' +
       `${(100 * share).toFixed(2)} % of the largest stress): no bound; in the examples it held at 98 of 100 places ` +
-      'against a much finer mesh. 0° is the side that bending pulls.';
+      'against a much finer mesh. 0° is the side that bending pulls.' + (this.hasUnjoined()
+      ? ' Dashed lines are faces that are not joined; the rounds at their ends belong to the method and are no holes of the part.' : '');
   }
 
+  hasUnjoined() { return this.data.scenarios.some((one) => one.unfused.length > 0); }
   scenario() { return this.data.scenarios[this.chosen.scenario]; }
   quantity() { return quantities[this.chosen.quantity]; }
   fieldsOf(scenario) { return chosenFields(scenario, this.data.loads[this.chosen.load].on); }
@@ -240,7 +242,8 @@ export class View {
     this.labels.place(this.spots, this.camera.size, (x) =>
       (Math.abs(bx - ax) < 1 ? this.camera.size[1] / 2 : ay + ((by - ay) * (x - ax)) / (bx - ax)));
     this.bar.setMeasure(this.camera.mmPerPixel());
-    this.tell(null);
+    // What stood at a pixel has moved away; a site is still the same.
+    this.tell(this.siteTold.has(this.toldSite) ? { site: this.toldSite } : null);
   }
 
   // What lies under a pixel: a site that is near, else the part itself.
@@ -255,6 +258,7 @@ export class View {
   tell(what) {
     const quantity = this.quantity(), scenario = this.scenario();
     this.cross.hidden = !what?.at;
+    this.toldSite = what?.site;
     if (!what) {
       this.told.textContent = 'Point at the part to read the value there.';
       this.bar.point(null);
