@@ -3358,10 +3358,10 @@ target.closest("a")||(t.focus({preventScroll:!0}),t.setPointerCapture(s.pointerI
 t.addEventListener("pointermove",s=>{let i=n(s),o=r.get(s.pointerId);if(!o){e.point(i);return}if(r.size===2){let u=a();r.
 set(s.pointerId,i);let h=a();e.slide(h.middle[0]-u.middle[0],h.middle[1]-u.middle[1]),e.zoom(h.apart/u.apart,h.middle);return}
 r.set(s.pointerId,i);let f=i[0]-o[0],c=i[1]-o[1];s.shiftKey||s.buttons===2?e.slide(f,c):e.turn(-f*.4,c*.4)});for(let s of[
-"pointerup","pointercancel"])t.addEventListener(s,i=>r.delete(i.pointerId));t.addEventListener("pointerleave",()=>e.leave()),
-t.addEventListener("contextmenu",s=>s.preventDefault()),t.addEventListener("wheel",s=>{document.activeElement!==t&&!s.ctrlKey||
-(s.preventDefault(),e.zoom(Math.exp(-s.deltaY*(s.deltaMode===1?.05:.0015)),n(s)))},{passive:!1}),t.addEventListener("key\
-down",s=>{if(s.ctrlKey||s.altKey||s.metaKey)return;let i=Ox[s.key];if(i&&s.shiftKey)e.slide(-i[0]*40,-i[1]*40);else if(i)
+"pointerup","pointercancel"])t.addEventListener(s,i=>r.delete(i.pointerId));t.addEventListener("pointerleave",s=>{s.pointerType!==
+"touch"&&e.leave()}),t.addEventListener("contextmenu",s=>s.preventDefault()),t.addEventListener("wheel",s=>{document.activeElement!==
+t&&!s.ctrlKey||(s.preventDefault(),e.zoom(Math.exp(-s.deltaY*(s.deltaMode===1?.05:.0015)),n(s)))},{passive:!1}),t.addEventListener(
+"keydown",s=>{if(s.ctrlKey||s.altKey||s.metaKey)return;let i=Ox[s.key];if(i&&s.shiftKey)e.slide(-i[0]*40,-i[1]*40);else if(i)
 e.turn(i[0]*5,-i[1]*5);else if(s.key==="+"||s.key==="=")e.zoom(1.25);else if(s.key==="-")e.zoom(1/1.25);else if(s.key===
 "Home")e.home();else if(s.key==="Enter"||s.key===" ")e.read();else return;s.preventDefault()})}var Lx="http://www.w3.org/2000/svg";function es(t,e,r){let n=document.createElementNS(Lx,t);for(let[a,s]of Object.entries(e))n.setAttribute(a,s);return r.append(
 n),n}function Dx(t,e){let r=[];for(let n of t.sort((a,s)=>a.x-s.x)){let a={chips:[n],wide:n.wide,wanted:n.x-n.wide/2},s=()=>{

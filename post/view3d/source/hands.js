@@ -53,7 +53,8 @@ export function listen(stage, move) {
   });
   for (const kind of ['pointerup', 'pointercancel'])
     stage.addEventListener(kind, (event) => down.delete(event.pointerId));
-  stage.addEventListener('pointerleave', () => move.leave());
+  // A finger that is lifted leaves what it read.
+  stage.addEventListener('pointerleave', (event) => { if (event.pointerType !== 'touch') move.leave(); });
   stage.addEventListener('contextmenu', (event) => event.preventDefault());
   stage.addEventListener('wheel', (event) => {
     if (document.activeElement !== stage && !event.ctrlKey) return;

@@ -64,6 +64,37 @@ export function viewClaims(folders, claims) {
       }
     },
 
+    async viewTurnsAndZoomsByTouch(browser) {
+      for (const folder of folders) {
+        const { page, context } = await opened(browser, folder,
+          { hasTouch: true, isMobile: true, viewport: { width: 360, height: 740 } });
+        await openView(page);
+        const start = await pictured(page);
+        const box = await page.locator('.view3d-stage').boundingBox();
+        const fingers = await context.newCDPSession(page);
+        const touch = (type, ...points) => fingers.send('Input.dispatchTouchEvent',
+          { type, touchPoints: points.map(([x, y], id) => ({ x: box.x + x, y: box.y + y, id })) });
+        await touch('touchStart', [150, 120]);
+        await touch('touchMove', [180, 140]);
+        await touch('touchMove', [210, 150]);
+        await touch('touchEnd');
+        const turned = await pictured(page);
+        assert.ok(!same(start, turned), `${folder}: one finger turns nothing`);
+        const scale = await page.innerText('.view3d-rule');
+        await touch('touchStart', [150, 120], [190, 120]);
+        for (const reach of [10, 30, 50]) await touch('touchMove', [150 - reach, 120], [190 + reach, 120]);
+        await touch('touchEnd');
+        assert.ok(!same(turned, await pictured(page)), `${folder}: two fingers zoom nothing`);
+        assert.notEqual(await page.innerText('.view3d-rule'), scale, folder);
+        await page.touchscreen.tap(box.x + box.width / 2, box.y + box.height / 2);
+        assert.match(await told(page), /±/, folder);
+        const [wide, room] = await page.evaluate(() =>
+          [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
+        assert.ok(wide <= room, `${folder}: ${wide} px wide on ${room} px`);
+        await context.close();
+      }
+    },
+
     async viewFollowsEveryChoice(browser) {
       for (const folder of folders) {
         const { page, context, heard } = await opened(browser, folder);
