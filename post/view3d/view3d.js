@@ -978,7 +978,7 @@ setMinPoint:To,setMaxPoint:yo,inflate:pa,scale:va,scaleAboutCenter:hp,getCenter:
 getDiagonalLength:Eo,getDiagonalLength2:ya,getMinPoint:Br,getMaxPoint:Ur,getXRange:xo,getYRange:Co,getZRange:So,getCorners:xa,
 computeCornerPoints:Ro,computeLocalBounds:Lo,transformBounds:wo,computeScale3:Oo,cutWithPlane:No,intersectBox:Do,intersectPlane:_o,
 intersect:Fo,intersects:Nr,containsPoint:mr,contains:lp,computeDivisions:Vo,clampDivisions:mo,distance2ToBounds:Bo,INIT_BOUNDS:Vr},
-G={newInstance:vp,...Tp};var yp={Int8Array:1,Uint8Array:1,Uint8ClampedArray:1,Int16Array:2,Uint16Array:2,Int32Array:4,Uint32Array:4,Float32Array:4,
+k={newInstance:vp,...Tp};var yp={Int8Array:1,Uint8Array:1,Uint8ClampedArray:1,Int16Array:2,Uint16Array:2,Int32Array:4,Uint32Array:4,Float32Array:4,
 Float64Array:8},b={VOID:"",CHAR:"Int8Array",SIGNED_CHAR:"Int8Array",UNSIGNED_CHAR:"Uint8Array",UNSIGNED_CHAR_CLAMPED:"Ui\
 nt8ClampedArray",SHORT:"Int16Array",UNSIGNED_SHORT:"Uint16Array",INT:"Int32Array",UNSIGNED_INT:"Uint32Array",FLOAT:"Floa\
 t32Array",DOUBLE:"Float64Array"},xp=b.FLOAT,Ca={DefaultDataType:xp,DataTypeByteSize:yp,VtkDataTypes:b};var{vtkWarningMacro:Cp}=R,{DefaultDataType:Sp}=Ca;function Sa(t,e,r){let n=t.length,a=Number.MAX_VALUE,s=-Number.MAX_VALUE,
@@ -1108,10 +1108,10 @@ VERTEX_FIELD_DATA:4,EDGE:5,EDGE_FIELD_DATA:5,ROW:6,ROW_DATA:6},Ap={FIELD_ASSOCIA
 FIELD_ASSOCIATION_NONE:2,FIELD_ASSOCIATION_POINTS_THEN_CELLS:3,FIELD_ASSOCIATION_VERTICES:4,FIELD_ASSOCIATION_EDGES:5,FIELD_ASSOCIATION_ROWS:6,
 NUMBER_OF_ASSOCIATIONS:7},Ko={FieldDataTypes:Wp,FieldAssociations:Ap};var Wt=["pointData","cellData","fieldData"];function jp(t,e){e.classHierarchy.push("vtkDataSet"),Wt.forEach(a=>{e[a]?e[a]=
 le(e[a]):e[a]=Ra.newInstance()}),t.computeBounds=()=>{if(e.modifiedTime&&e.computeTime&&e.modifiedTime>e.computeTime||!e.
-computeTime){let a=t.getPoints();a?.getNumberOfPoints()?G.setBounds(e.bounds,a.getBoundsByReference()):e.bounds=kt.createUninitializedBounds(),
-e.computeTime=R.getCurrentGlobalMTime()}},t.getLength2=()=>{let a=t.getBoundsByReference();return!a||a.length!==6?0:G.getDiagonalLength2(
+computeTime){let a=t.getPoints();a?.getNumberOfPoints()?k.setBounds(e.bounds,a.getBoundsByReference()):e.bounds=kt.createUninitializedBounds(),
+e.computeTime=R.getCurrentGlobalMTime()}},t.getLength2=()=>{let a=t.getBoundsByReference();return!a||a.length!==6?0:k.getDiagonalLength2(
 a)},t.getLength=()=>Math.sqrt(t.getLength2()),t.getCenter=()=>{let a=t.getBoundsByReference();return!a||a.length!==6?[0,
-0,0]:G.getCenter(a)},t.getCellBounds=a=>{let s=t.getCell(a);return s?s.getBounds():kt.createUninitializedBounds()},t.getBounds=
+0,0]:k.getCenter(a)},t.getCellBounds=a=>{let s=t.getCell(a);return s?s.getBounds():kt.createUninitializedBounds()},t.getBounds=
 R.chain(()=>t.computeBounds,t.getBounds),t.getBoundsByReference=R.chain(()=>t.computeBounds,t.getBoundsByReference);let r=t.
 shallowCopy;t.shallowCopy=(a,s=!1)=>{r(a,s),Wt.forEach(i=>{e[i]=Ra.newInstance(),e[i].shallowCopy(a.getReferenceByName(i))})};
 let n=t.getMTime;t.getMTime=()=>Wt.reduce((a,s)=>Math.max(a,e[s]?.getMTime()??a),n()),t.initialize=()=>(Wt.forEach(a=>e[a]?.
@@ -1204,8 +1204,8 @@ s,jr,Ar),s},t.getClippingPlaneInDataCoords=(r,n,a)=>{let s=e.clippingPlanes;if(s
 De.transformMat4(a,jr,r);return}}Io(`Clipping plane index ${n} is out of range.`)}}var vv={clippingPlanes:[]};function Tv(t,e,r={}){
 Object.assign(e,vv,r),R.obj(t,e),R.algo(t,e,1,0),e.clippingPlanes||(e.clippingPlanes=[]),pv(t,e)}var bo={extend:Tv};function yv(t,e){t.computeBounds=()=>{R.vtkErrorMacro("vtkAbstractMapper3D.computeBounds - NOT IMPLEMENTED")};let r=t.getBounds;
 t.getBounds=()=>(t.computeBounds(),r());let n=t.getBoundsByReference;t.getBoundsByReference=()=>(t.computeBounds(),n()),
-t.getCenter=()=>{let a=t.getBoundsByReference();return e.center=G.isValid(a)?G.getCenter(a):null,e.center?.slice()},t.getLength=
-()=>{let a=t.getBoundsByReference();return G.getDiagonalLength(a)}}var xv=t=>({bounds:[...G.INIT_BOUNDS],center:[0,0,0],
+t.getCenter=()=>{let a=t.getBoundsByReference();return e.center=k.isValid(a)?k.getCenter(a):null,e.center?.slice()},t.getLength=
+()=>{let a=t.getBoundsByReference();return k.getDiagonalLength(a)}}var xv=t=>({bounds:[...k.INIT_BOUNDS],center:[0,0,0],
 viewSpecificProperties:{},...t});function Cv(t,e,r={}){Object.assign(e,xv(r)),bo.extend(t,e,r),R.setGet(t,e,["viewSpecif\
 icProperties"]),R.getArray(t,e,["bounds"],6),yv(t,e)}var ef={extend:Cv};var Ee={UNCHANGED:0,SINGLE_POINT:1,X_LINE:2,Y_LINE:3,Z_LINE:4,XY_PLANE:5,YZ_PLANE:6,XZ_PLANE:7,XYZ_GRID:8,EMPTY:9},Na={StructuredType:Ee};var{StructuredType:He}=Na;function Sv(t){let e=0;for(let r=0;r<3;++r)t[r*2]<t[r*2+1]&&e++;return t[0]>t[1]||t[2]>t[3]||t[4]>
 t[5]?He.EMPTY:e===3?He.XYZ_GRID:e===2?t[0]===t[1]?He.YZ_PLANE:t[2]===t[3]?He.XZ_PLANE:He.XY_PLANE:e===1?t[0]<t[1]?He.X_LINE:
@@ -1222,16 +1222,16 @@ EMPTY:return null;case Ee.SINGLE_POINT:break;case Ee.X_LINE:s[0]=n;break;case Ee
 n;break;case Ee.XY_PLANE:s[0]=n%a[0],s[1]=n/a[0];break;case Ee.YZ_PLANE:s[1]=n%a[1],s[2]=n/a[1];break;case Ee.XZ_PLANE:s[0]=
 n%a[0],s[2]=n/a[0];break;case Ee.XYZ_GRID:s[0]=n%a[0],s[1]=n/a[0]%a[1],s[2]=n/(a[0]*a[1]);break;default:st("Invalid data\
 Description");break}let i=[0,0,0];return t.indexToWorld(s,i),i},t.getBounds=()=>t.extentToBounds(t.getSpatialExtent()),t.
-extentToBounds=n=>G.transformBounds(n,e.indexToWorld),t.getSpatialExtent=()=>G.inflate([...e.extent],.5),t.computeTransforms=
+extentToBounds=n=>k.transformBounds(n,e.indexToWorld),t.getSpatialExtent=()=>k.inflate([...e.extent],.5),t.computeTransforms=
 ()=>{D.fromTranslation(e.indexToWorld,e.origin),e.indexToWorld[0]=e.direction[0],e.indexToWorld[1]=e.direction[1],e.indexToWorld[2]=
 e.direction[2],e.indexToWorld[4]=e.direction[3],e.indexToWorld[5]=e.direction[4],e.indexToWorld[6]=e.direction[5],e.indexToWorld[8]=
 e.direction[6],e.indexToWorld[9]=e.direction[7],e.indexToWorld[10]=e.direction[8],D.scale(e.indexToWorld,e.indexToWorld,
 e.spacing),D.invert(e.worldToIndex,e.indexToWorld)},t.indexToWorld=(n,a=[])=>(U.transformMat4(a,n,e.indexToWorld),a),t.indexToWorldVec3=
 t.indexToWorld,t.worldToIndex=(n,a=[])=>(U.transformMat4(a,n,e.worldToIndex),a),t.worldToIndexVec3=t.worldToIndex,t.indexToWorldBounds=
-(n,a=[])=>G.transformBounds(n,e.indexToWorld,a),t.worldToIndexBounds=(n,a=[])=>G.transformBounds(n,e.worldToIndex,a),e._onOriginChanged=
+(n,a=[])=>k.transformBounds(n,e.indexToWorld,a),t.worldToIndexBounds=(n,a=[])=>k.transformBounds(n,e.worldToIndex,a),e._onOriginChanged=
 t.computeTransforms,e._onDirectionChanged=t.computeTransforms,e._onSpacingChanged=t.computeTransforms,t.computeTransforms(),
-t.getCenter=()=>G.getCenter(t.getBounds()),t.computeHistogram=(n,a=null)=>{let s=[0,0,0,0,0,0];t.worldToIndexBounds(n,s);
-let i=[0,0,0],o=[0,0,0];G.computeCornerPoints(s,i,o),wr(i,i),wr(o,o);let f=t.getDimensions();Lr(i,[0,0,0],[f[0]-1,f[1]-1,
+t.getCenter=()=>k.getCenter(t.getBounds()),t.computeHistogram=(n,a=null)=>{let s=[0,0,0,0,0,0];t.worldToIndexBounds(n,s);
+let i=[0,0,0],o=[0,0,0];k.computeCornerPoints(s,i,o),wr(i,i),wr(o,o);let f=t.getDimensions();Lr(i,[0,0,0],[f[0]-1,f[1]-1,
 f[2]-1],i),Lr(o,[0,0,0],[f[0]-1,f[1]-1,f[2]-1],o);let c=f[0],u=f[0]*f[1],h=t.getPointData().getScalars().getData(),l=-1/0,
 p=1/0,x=0,g=0,y=0;for(let v=i[2];v<=o[2];v++)for(let T=i[1];T<=o[1];T++){let S=i[0]+T*c+v*u;for(let E=i[0];E<=o[0];E++){
 if(!a||a([E,T,v],s)){let d=h[S];d>l&&(l=d),d<p&&(p=d),x+=d*d,g+=d,y+=1}++S}}let C=y>0?g/y:0,M=y?Math.abs(x/y-C*C):0;return{
@@ -1386,7 +1386,7 @@ orsInRange"]),R.setGet(t,e,["colorByArrayName","arrayAccessMode","colorMode","fi
 eMapping","lookupTable","scalarMode","scalarVisibility","useLookupTableScalarRange"]),R.setGetArray(t,e,["scalarRange"],
 2),zv(t,e)}var yf={implementScalarColoringMethods:Hv,DEFAULT_VALUES:Va,getOrCreateColorTextureCoordinates:Tf};var{FieldAssociations:xf}=_e,{staticOffsetAPI:Wv,otherStaticMethods:Av}=_a;function $t(t){return()=>R.vtkErrorMacro(`vtk\
 Mapper::${t} - NOT IMPLEMENTED`)}function jv(t,e){e.classHierarchy.push("vtkMapper"),t.computeBounds=()=>{let r=t.getInputData();
-r?(e.static||t.update(),G.setBounds(e.bounds,r.getBounds())):G.reset(e.bounds)},t.setForceCompileOnly=r=>{e.forceCompileOnly=
+r?(e.static||t.update(),k.setBounds(e.bounds,r.getBounds())):k.reset(e.bounds)},t.setForceCompileOnly=r=>{e.forceCompileOnly=
 r},t.setSelectionWebGLIdsToVTKIds=r=>{e.selectionWebGLIdsToVTKIds=r},t.getIsOpaque=()=>{let r=t.getInputData(),n=t.getAbstractScalars(
 r,e.scalarMode,e.arrayAccessMode,e.arrayId,e.colorByArrayName).scalars;if(!e.scalarVisibility||n==null)return!0;let a=t.
 getLookupTable();return a?(a.build(),a.areScalarsOpaque(n,e.colorMode,-1)):!0},t.getPrimitiveCount=()=>{let r=t.getInputData();
@@ -2888,7 +2888,7 @@ newInstance:Q2,extend:Bc};var{vtkDebugMacro:Qt,vtkErrorMacro:Ie,vtkWarningMacro:
 ENTED`)}function kc(t,e){let r=[];for(let n=0;n<t.length;n++){let a=e(t[n]);if(Array.isArray(a))for(let s=0;s<a.length;s++)
 r.push(a[s]);else r.push(a)}return r}var I2=t=>t.getActors(),P2=t=>t.getVolumes();function b2(t,e){e.classHierarchy.push(
 "vtkRenderer");let r={type:"ComputeVisiblePropBoundsEvent",renderer:t},n={type:"ResetCameraClippingRangeEvent",renderer:t},
-a={type:"ResetCameraEvent",renderer:t};function s(i,o){return o?G.transformBounds(i,o,[]):i}t.updateCamera=()=>(e.activeCamera||
+a={type:"ResetCameraEvent",renderer:t};function s(i,o){return o?k.transformBounds(i,o,[]):i}t.updateCamera=()=>(e.activeCamera||
 (Qt("No cameras are on, creating one."),t.getActiveCameraAndResetIfCreated()),e.activeCamera.render(t),!0),t.updateLightsGeometryToFollowCamera=
 ()=>{let i=t.getActiveCameraAndResetIfCreated();e.lights.forEach(o=>{o.lightTypeIsSceneLight()||(o.lightTypeIsHeadLight()?
 (o.setPositionFrom(i.getPositionByReference()),o.setFocalPointFrom(i.getFocalPointByReference()),o.modified(i.getMTime())):
@@ -2920,16 +2920,16 @@ if(e.activeCamera===null)return Ie("WorldToView: no active camera, cannot comput
 0];let c=e.activeCamera.getViewMatrix();D.transpose(c,c);let u=new Float64Array([i,o,f]);return U.transformMat4(u,u,c),u},
 t.viewToProjection=(i,o,f,c)=>{if(e.activeCamera===null)return Ie("ViewToProjection: no active camera, cannot compute vi\
 ew to projection, returning 0,0,0"),[0,0,0];let u=e.activeCamera.getProjectionMatrix(c,-1,1);D.transpose(u,u);let h=new Float64Array(
-[i,o,f]);return U.transformMat4(h,h,u),h},t.computeVisiblePropBounds=()=>{e.allBounds[0]=G.INIT_BOUNDS[0],e.allBounds[1]=
-G.INIT_BOUNDS[1],e.allBounds[2]=G.INIT_BOUNDS[2],e.allBounds[3]=G.INIT_BOUNDS[3],e.allBounds[4]=G.INIT_BOUNDS[4],e.allBounds[5]=
-G.INIT_BOUNDS[5];let i=!0;t.invokeEvent(r);for(let o=0;o<e.props.length;++o){let f=e.props[o];if(f.getVisibility()&&f.getUseBounds()){
+[i,o,f]);return U.transformMat4(h,h,u),h},t.computeVisiblePropBounds=()=>{e.allBounds[0]=k.INIT_BOUNDS[0],e.allBounds[1]=
+k.INIT_BOUNDS[1],e.allBounds[2]=k.INIT_BOUNDS[2],e.allBounds[3]=k.INIT_BOUNDS[3],e.allBounds[4]=k.INIT_BOUNDS[4],e.allBounds[5]=
+k.INIT_BOUNDS[5];let i=!0;t.invokeEvent(r);for(let o=0;o<e.props.length;++o){let f=e.props[o];if(f.getVisibility()&&f.getUseBounds()){
 let c=f.getBounds();c&&Gt(c)&&(i=!1,c[0]<e.allBounds[0]&&(e.allBounds[0]=c[0]),c[1]>e.allBounds[1]&&(e.allBounds[1]=c[1]),
 c[2]<e.allBounds[2]&&(e.allBounds[2]=c[2]),c[3]>e.allBounds[3]&&(e.allBounds[3]=c[3]),c[4]<e.allBounds[4]&&(e.allBounds[4]=
 c[4]),c[5]>e.allBounds[5]&&(e.allBounds[5]=c[5]))}}return i&&(Ut(e.allBounds),Qt("Can't compute bounds, no 3D props are \
 visible")),e.allBounds},t.resetCamera=(i=null)=>{let o=i||t.computeVisiblePropBounds();if(!Gt(o))return Qt("Cannot reset\
  camera!"),!1;let f=null;if(t.getActiveCamera())f=e.activeCamera.getViewPlaneNormal();else return Ie("Trying to reset no\
-n-existent camera"),!1;e.activeCamera.setViewAngle(30);let c=s(o,e.activeCamera.getModelTransformMatrix()),u=G.getCenter(
-c),h=G.getLength(c,0),l=G.getLength(c,1),p=G.getLength(c,2);h*=h,l*=l,p*=p;let x=h+l+p;x=x===0?1:x,x=Math.sqrt(x)*.5;let g=I(
+n-existent camera"),!1;e.activeCamera.setViewAngle(30);let c=s(o,e.activeCamera.getModelTransformMatrix()),u=k.getCenter(
+c),h=k.getLength(c,0),l=k.getLength(c,1),p=k.getLength(c,2);h*=h,l*=l,p*=p;let x=h+l+p;x=x===0?1:x,x=Math.sqrt(x)*.5;let g=I(
 e.activeCamera.getViewAngle()),y=x,C=x/Math.sin(g*.5),M=e.activeCamera.getViewUp();return Math.abs(B(M,f))>.999&&(J2("Re\
 setting view-up since view plane normal is parallel"),e.activeCamera.setViewUp(-M[2],M[0],M[1])),e.activeCamera.setFocalPoint(
 u[0],u[1],u[2]),e.activeCamera.setPosition(u[0]+C*f[0],u[1]+C*f[1],u[2]+C*f[2]),t.resetCameraClippingRange(o),e.activeCamera.
@@ -2973,18 +2973,18 @@ e.matrix),t.computeMatrix=()=>{if(t.getMTime()>e.matrixMTime.getMTime()){D.ident
 matrix,e.matrix,e.userMatrix),D.translate(e.matrix,e.matrix,e.origin),D.translate(e.matrix,e.matrix,e.position),D.multiply(
 e.matrix,e.matrix,e.rotation),D.scale(e.matrix,e.matrix,e.scale),D.translate(e.matrix,e.matrix,[-e.origin[0],-e.origin[1],
 -e.origin[2]]),D.transpose(e.matrix,e.matrix),e.isIdentity=!0;for(let s=0;s<4;++s)for(let i=0;i<4;++i)(s===i?1:0)!==e.matrix[s+
-i*4]&&(e.isIdentity=!1);e.matrixMTime.modified()}},t.computeBounds=()=>{if(e.mapper===null){G.reset(e.bounds);return}let s=e.
-mapper.getBounds();if(!s||s.length!==6||!G.isValid(s)){e.mapperBounds=s,G.reset(e.bounds),e.boundsMTime.modified();return}
+i*4]&&(e.isIdentity=!1);e.matrixMTime.modified()}},t.computeBounds=()=>{if(e.mapper===null){k.reset(e.bounds);return}let s=e.
+mapper.getBounds();if(!s||s.length!==6||!k.isValid(s)){e.mapperBounds=s,k.reset(e.bounds),e.boundsMTime.modified();return}
 if(!e.mapperBounds||!s.every((i,o)=>s[o]===e.mapperBounds[o])||t.getMTime()>e.boundsMTime.getMTime()){R.vtkDebugMacro("R\
-ecomputing bounds..."),e.mapperBounds=s,t.computeMatrix();let i=new Float64Array(16);D.transpose(i,e.matrix),G.transformBounds(
+ecomputing bounds..."),e.mapperBounds=s,t.computeMatrix();let i=new Float64Array(16);D.transpose(i,e.matrix),k.transformBounds(
 s,i,e.bounds),e.boundsMTime.modified()}};let r=t.getBounds;t.getBounds=()=>(t.computeBounds(),r());let n=t.getBoundsByReference;
-t.getBoundsByReference=()=>(t.computeBounds(),n()),t.getCenter=()=>G.getCenter(t.getBoundsByReference()),t.getLength=()=>G.
-getLength(t.getBoundsByReference()),t.getXRange=()=>G.getXRange(t.getBoundsByReference()),t.getYRange=()=>G.getYRange(t.
-getBoundsByReference()),t.getZRange=()=>G.getZRange(t.getBoundsByReference()),t.getUserMatrix=()=>e.userMatrix;function a(){
+t.getBoundsByReference=()=>(t.computeBounds(),n()),t.getCenter=()=>k.getCenter(t.getBoundsByReference()),t.getLength=()=>k.
+getLength(t.getBoundsByReference()),t.getXRange=()=>k.getXRange(t.getBoundsByReference()),t.getYRange=()=>k.getYRange(t.
+getBoundsByReference()),t.getZRange=()=>k.getZRange(t.getBoundsByReference()),t.getUserMatrix=()=>e.userMatrix;function a(){
 t.computeMatrix()}t.onModified(a),t.getProperty=(s=0)=>(e.properties[s]==null&&(e.properties[s]=t.makeProperty?.()),e.properties[s]),
 t.getProperties=()=>(e.properties.length===0&&(e.properties[0]=t.makeProperty?.()),e.properties),t.setProperty=(s,i)=>{let[
 o,f]=Number.isInteger(s)?[s,i]:[0,s];return e.properties[o]===f?!1:(e.properties[o]=f,!0)},t.getMTime=()=>{let s=e.mtime;
-return e.properties.forEach(i=>{if(i!==null){let o=i.getMTime();s=o>s?o:s}}),s}}var ay={bounds:[...G.INIT_BOUNDS],origin:[
+return e.properties.forEach(i=>{if(i!==null){let o=i.getMTime();s=o>s?o:s}}),s}}var ay={bounds:[...k.INIT_BOUNDS],origin:[
 0,0,0],position:[0,0,0],orientation:[0,0,0],rotation:null,scale:[1,1,1],properties:[],userMatrix:null,userMatrixMTime:null,
 cachedProp3D:null,isIdentity:!0,matrixMTime:null};function Wc(t,e,r={}){Object.assign(e,ay,r),kr.extend(t,e,r),e.matrixMTime=
 {},R.obj(e.matrixMTime),R.get(t,e,["isIdentity"]),R.getArray(t,e,["orientation"]),R.setGetArray(t,e,["origin","position",
@@ -3017,7 +3017,7 @@ t,e)}var hy=R.newInstance(Xc,"vtkPoints"),ct={newInstance:hy,extend:Xc};function
 a.length!==3*e.pointsIds.length&&(a=R.newTypedArray(r.getDataType(),3*e.pointsIds.length));let s=r.getData();e.pointsIds.
 forEach((i,o)=>{let f=3*i,c=3*o;a[c]=s[f],a[++c]=s[++f],a[++c]=s[++f]}),e.points.setData(a)}else{e.points=r,e.pointsIds=
 new Array(r.getNumberOfPoints());for(let a=r.getNumberOfPoints()-1;a>=0;--a)e.pointsIds[a]=a}},t.getBounds=()=>e.points.
-getBounds(),t.getLength2=()=>{let r=G.getLengths(t.getBounds());return r[0]*r[0]+r[1]*r[1]+r[2]*r[2]},t.getParametricDistance=
+getBounds(),t.getLength2=()=>{let r=k.getLengths(t.getBounds());return r[0]*r[0]+r[1]*r[1]+r[2]*r[2]},t.getParametricDistance=
 r=>{let n,a=0;for(let s=0;s<3;s++)r[s]<0?n=-r[s]:r[s]>1?n=r[s]-1:n=0,n>a&&(a=n);return a},t.getNumberOfPoints=()=>e.points.
 getNumberOfPoints(),t.deepCopy=r=>{r.initialize(e.points,e.pointsIds)},t.getCellDimension=()=>{},t.intersectWithLine=(r,n,a,s,i,o,f)=>{},
 t.evaluatePosition=(r,n,a,s,i,o)=>{R.vtkErrorMacro("vtkCell.evaluatePosition is not implemented.")}}var py={bounds:[-1,-1,
@@ -3117,7 +3117,7 @@ e[u++],s[1]=e[u++],s[2]=e[u++],ge(t,s)<=a)return Pe.INSIDE;let{distance:h,t:l}=n
 Math.abs(n[2])?(o=0,f=2):(o=0,f=1);let c=0;for(let u=0;u<e.length;)s[0]=e[u++],s[1]=e[u++],s[2]=e[u++],u<e.length?(i[0]=
 e[u],i[1]=e[u+1],i[2]=e[u+2]):(i[0]=e[0],i[1]=e[1],i[2]=e[2]),s[f]<=t[f]?i[f]>t[f]&&ou(o,f,s,i,t)>0&&++c:i[f]<=t[f]&&ou(
 o,f,s,i,t)<0&&--c;return c===0?Pe.OUTSIDE:Pe.INSIDE}function jy(t,e,r){let n=t.length,a=[];e.getPoint(t[0],a),r[0]=a[0],
-r[1]=a[0],r[2]=a[1],r[3]=a[1],r[4]=a[2],r[5]=a[2];for(let i=1;i<n;i++)e.getPoint(t[i],a),G.addPoint(r,...a);let s=G.getLengths(
+r[1]=a[0],r[2]=a[1],r[3]=a[1],r[4]=a[2],r[5]=a[2];for(let i=1;i<n;i++)e.getPoint(t[i],a),k.addPoint(r,...a);let s=k.getLengths(
 r);return B(s,s)}function Ky(t,e,r){r.length=3,r[0]=0,r[1]=0,r[2]=0;let n=[],a=[],s=[],i=[],o=[];e.getPoint(t[0],n),e.getPoint(
 t[1],a);for(let f=2;f<t.length;f++){e.getPoint(t[f],s),P(s,a,i),P(n,a,o);let c=[0,0,0];ue(i,o,c),ke(r,c,r),[a,s]=[s,a]}return ve(
 r)}function $y(t,e,r=[0,0,0]){r[0]=0,r[1]=0,r[2]=0;let n=t.length,a=[];for(let s=0;s<n;s++)e.getPoint(t[s],a),r[0]+=a[0],
@@ -3295,20 +3295,20 @@ setTable(Y.newInstance({numberOfComponents:4,values:Uint8Array.from(r.flatMap(i=
 a/this.colours.ramp.length),s}show({skin:e,faces:r,lines:n},a){let s=this.table(a);this.skin.setSurface(e,s),this.faces.
 setSurface(r,s),this.edges.setLines(n.edges),this.open.setLines(n.open),this.dashes.setLines(n.dashes)}render(e,r){let{toward:n,
 up:a}=e.axes(),s=this.renderer.getActiveCamera();s.setFocalPoint(...e.centre),s.setPosition(...e.centre.map((i,o)=>i+2*r*
-n[o])),s.setViewUp(...a),s.setParallelScale(e.halfHeight),s.setClippingRange(r/100,4*r),this.window.render()}};function k(t,e={},...r){let n=document.createElement(t);for(let[a,s]of Object.entries(e))n.setAttribute(a,s);return n.append(
-...r),n}function un(t,e,r,n){let a=k("select",{name:`view3d-${t.toLowerCase()}`});return e.forEach((s,i)=>a.append(k("op\
-tion",{value:i},s))),a.value=r,a.addEventListener("change",()=>n(Number(a.value))),k("label",{},k("span",{},t),a)}var hn=[
+n[o])),s.setViewUp(...a),s.setParallelScale(e.halfHeight),s.setClippingRange(r/100,4*r),this.window.render()}};function G(t,e={},...r){let n=document.createElement(t);for(let[a,s]of Object.entries(e))n.setAttribute(a,s);return n.append(
+...r),n}function un(t,e,r,n){let a=G("select",{name:`view3d-${t.toLowerCase()}`});return e.forEach((s,i)=>a.append(G("op\
+tion",{value:i},s))),a.value=r,a.addEventListener("change",()=>n(Number(a.value))),G("label",{},G("span",{},t),a)}var hn=[
 {kind:"quarter",name:"a quarter taken out"},{kind:"half",name:"cut lengthwise"},{kind:"across",name:"cut across"},{kind:"\
-whole",name:"not cut"}],gn=class{constructor(e,r){this.input=k("input",{type:"range",name:`view3d-${e.toLowerCase().replaceAll(
-" ","-")}`}),this.told=k("span",{class:"view3d-amount"}),this.label=k("label",{},k("span",{},`${e}: `,this.told),this.input),
+whole",name:"not cut"}],gn=class{constructor(e,r){this.input=G("input",{type:"range",name:`view3d-${e.toLowerCase().replaceAll(
+" ","-")}`}),this.told=G("span",{class:"view3d-amount"}),this.label=G("label",{},G("span",{},`${e}: `,this.told),this.input),
 this.words=String,this.input.addEventListener("input",()=>{this.tell(),r(Number(this.input.value))})}set({min:e,max:r,step:n,
 value:a,words:s}){Object.assign(this.input,{min:e,max:r,step:n}),this.input.value=a,this.words=s,this.input.disabled=e===
 r,this.tell()}tell(){let e=this.words(Number(this.input.value));this.told.textContent=e,this.input.setAttribute("aria-va\
-luetext",e)}};function Ou(t,e,r){let n=new gn("Place of the cut",r.place),a=new gn("Movement drawn",r.factor);return{box:k(
+luetext",e)}};function Ou(t,e,r){let n=new gn("Place of the cut",r.place),a=new gn("Movement drawn",r.factor);return{box:G(
 "div",{class:"view3d-choices"},un("Scenario",t.scenarios.map(i=>`${i.name}: ${i.outcome}`),0,r.scenario),un("Load",t.loads.
 map(i=>`${i.name}: ${i.detail}`),0,r.load),un("Shown",e.map(i=>i.name),0,r.quantity),un("Section",hn.map(i=>i.name),0,r.
-cut),n.label,a.label),place:n,factor:a}}function Lu(t){let e=k("div",{class:"view3d-buttons",role:"group","aria-label":"\
-Move the view"});for(let[r,n]of t){let a=k("button",{type:"button"},r);a.addEventListener("click",n),e.append(a)}return e}var Du=Math.PI/180,Ja={around:17,above:30},_u=89,ln=class{constructor(){this.turn={...Ja},this.centre=[0,0,0],this.halfHeight=
+cut),n.label,a.label),place:n,factor:a}}function Lu(t){let e=G("div",{class:"view3d-buttons",role:"group","aria-label":"\
+Move the view"});for(let[r,n]of t){let a=G("button",{type:"button"},r);a.addEventListener("click",n),e.append(a)}return e}var Du=Math.PI/180,Ja={around:17,above:30},_u=89,ln=class{constructor(){this.turn={...Ja},this.centre=[0,0,0],this.halfHeight=
 50,this.size=[1,1]}axes(){let e=this.turn.around*Du,r=this.turn.above*Du,n=[Math.sin(r),Math.cos(r)*Math.cos(e),Math.cos(
 r)*Math.sin(e)],a=Math.hypot(n[1],n[2]),s=[0,-n[2]/a,n[1]/a],i=[n[1]*s[2]-n[2]*s[1],n[2]*s[0]-n[0]*s[2],n[0]*s[1]-n[1]*s[0]];
 return{toward:n,right:s,up:i}}turnBy(e,r){this.turn.around=(this.turn.around+e+540)%360-180,this.turn.above=Math.max(-_u,
@@ -3324,18 +3324,20 @@ max(0,Math.min(n(e),n(t)+3,12)),s=Math.max(1,Math.ceil(e*10**a-1e-9))/10**a;retu
 function wt(t){if(t===0)return"0";let e=Math.max(0,2-Math.floor(Math.log10(Math.abs(t))));return t.toFixed(Math.min(e,6))}
 function pn(t){return`${t.toFixed(1).replace("-","\u2212")} mm`}var xx=[1,2,3,4,5,6,8,10];function bt(t){if(!(t>0))return 1;
 let e=10**Math.floor(Math.log10(t));return xx.find(r=>r*e>=t*(1-1e-9))*e}function Fu(t){let e=[0];for(let r=1;r<=t;r*=10)
-for(let n of[1,2,5])n*r<=t&&e.push(n*r);return e}var Ia=5,Cx=160,vn=class{constructor(e){this.colours=e,this.name=k("p",{class:"view3d-name"}),this.about=k("p",{class:"v\
-iew3d-about"}),this.pointer=k("span",{class:"view3d-pointer",hidden:""}),this.strip=k("div",{class:"view3d-strip"},this.
-pointer),this.strip.style.backgroundImage=`linear-gradient(to right, ${e.ramp.filter((r,n)=>n%5===0).join(", ")})`,this.
-ticks=k("div",{class:"view3d-ticks"}),this.above=k("p",{class:"view3d-above"}),this.measure=k("span",{class:"view3d-meas\
-ure"}),this.length=k("span"),this.box=k("div",{class:"view3d-scale"},k("div",{class:"view3d-bar"},this.name,this.about,this.
-strip,this.ticks,this.above),k("div",{class:"view3d-rule"},this.measure,this.length))}set(e,r,n){this.range=r,this.name.
-textContent=`${e.name}, ${e.unit}`,this.about.textContent=n,this.ticks.replaceChildren();for(let a=0;a<=Ia;++a){let s=k(
-"span",{},String(Number((r.top*a/Ia).toPrecision(3))));s.style.left=`${100*a/Ia}%`,this.ticks.append(s)}if(this.above.replaceChildren(),
-r.highest>r.top*1.0001){let a=k("span",{class:"view3d-sample","aria-hidden":"true"});a.style.background=this.colours.above,
-this.above.append(a,` above ${wt(r.top)}, up to ${wt(r.highest)} in any scenario`)}this.point(null)}point(e){this.pointer.
-hidden=e===null,e!==null&&(this.pointer.style.left=`${100*Math.min(1,e/this.range.top)}%`)}setMeasure(e){let r=bt(Cx*e/2.01);
-this.measure.style.width=`${r/e}px`,this.length.textContent=`${Number(r.toPrecision(2))} mm`}};function mu(t,e){let r=t.points,n={z:t.z,r:t.r,steady:new Float32Array(6*r),bent:new Float32Array(6*r),moved:new Float32Array(
+for(let n of[1,2,5])n*r<=t&&e.push(n*r);return e}var Ia=5,Cx=160,vn=class{constructor(e,r){this.colours=e,this.name=G("p",{class:"view3d-name"}),this.about=G("p",{class:"\
+view3d-about"}),this.pointer=G("span",{class:"view3d-pointer",hidden:""}),this.strip=G("div",{class:"view3d-strip"},this.
+pointer),this.strip.style.backgroundImage=`linear-gradient(to right, ${e.ramp.filter((s,i)=>i%5===0).join(", ")})`,this.
+ticks=G("div",{class:"view3d-ticks"}),this.above=G("p",{class:"view3d-above"});let n=G("input",{type:"checkbox",name:"vi\
+ew3d-own-range"});n.addEventListener("change",()=>r(n.checked));let a=G("label",{class:"view3d-own"},n," colours over th\
+e range of this scenario alone");this.measure=G("span",{class:"view3d-measure"}),this.length=G("span"),this.box=G("div",
+{class:"view3d-scale"},G("div",{class:"view3d-bar"},this.name,this.about,this.strip,this.ticks,this.above,a),G("div",{class:"\
+view3d-rule"},this.measure,this.length))}set(e,r,n){this.range=r,this.name.textContent=`${e.name}, ${e.unit}`,this.about.
+textContent=n,this.ticks.replaceChildren();for(let a=0;a<=Ia;++a){let s=G("span",{},String(Number((r.top*a/Ia).toPrecision(
+3))));s.style.left=`${100*a/Ia}%`,this.ticks.append(s)}if(this.above.replaceChildren(),r.highest>r.top*1.0001){let a=G("\
+span",{class:"view3d-sample","aria-hidden":"true"});a.style.background=this.colours.above,this.above.append(a,` above ${wt(
+r.top)}, up to ${wt(r.highest)}`)}this.point(null)}point(e){this.pointer.hidden=e===null,e!==null&&(this.pointer.style.left=
+`${100*Math.min(1,e/this.range.top)}%`)}setMeasure(e){let r=bt(Cx*e/2.01);this.measure.style.width=`${r/e}px`,this.length.
+textContent=`${Number(r.toPrecision(2))} mm`}};function mu(t,e){let r=t.points,n={z:t.z,r:t.r,steady:new Float32Array(6*r),bent:new Float32Array(6*r),moved:new Float32Array(
 3*r),bowed:new Float32Array(3*r),spread:new Float32Array(r)};for(let a of t.fields){if(!e.includes(a.load))continue;let[
 s,i]=a.load==="bending"?[n.bent,n.bowed]:[n.steady,n.moved];a.stress.forEach((o,f)=>o.forEach((c,u)=>{s[6*u+f]+=c})),a.movement.
 forEach((o,f)=>o.forEach((c,u)=>{i[3*u+f]+=c})),a.spread.forEach((o,f)=>{n.spread[f]+=o})}return n}function Vu(t,e,r,n){
@@ -3393,7 +3395,7 @@ spread[e.at[i]])),z:s(i=>a.z[e.at[i]]),r:s(i=>a.r[e.at[i]]),theta:s(i=>e.theta[i
 c+x]),p=Math.abs((e.z[h]-e.z[u])*(e.r[l]-e.r[u])-(e.z[l]-e.z[u])*(e.r[h]-e.r[u]))/2;n.push([(r[u]+r[h]+r[l])/3,p]),a+=p,
 s=Math.max(s,r[u],r[h],r[l])}n.sort((c,u)=>u[0]-c[0]);let i=0,o=s;for(let[c,u]of n)if(o=c,i+=u,i>a*Fx)break;let f=bt(o);
 return{top:f<Nx*s?f:bt(s),highest:s}}function zu(t,e,r){let n=t.map((a,s)=>mx(a,e[s],Bu(e[s],r)));return{top:Math.max(...n.
-map(a=>a.top)),highest:Math.max(...n.map(a=>a.highest)),each:n.map(a=>a.highest)}}var Vx=5*Math.PI/180,Bx=.05;function Ux(t,e){let r={};for(let[o,f]of Object.entries(t.fields))r[o]=Array.from(f);let n=o=>r.
+map(a=>a.top)),highest:Math.max(...n.map(a=>a.highest)),each:n}}var Vx=5*Math.PI/180,Bx=.05;function Ux(t,e){let r={};for(let[o,f]of Object.entries(t.fields))r[o]=Array.from(f);let n=o=>r.
 z[o]<=e,a=new Map,s=(o,f)=>{let c=o<f?`${o} ${f}`:`${f} ${o}`;return a.has(c)||(a.set(c,Vu(r,o,f,(e-r.z[o])/(r.z[f]-r.z[o]))),
 r.z[a.get(c)]=e),a.get(c)},i={fields:r,triangle:[],part:[],skin:[],outline:[],unfused:[],across:[]};for(let o=0;o<t.part.
 length;++o){let f=[0,1,2].map(h=>t.triangle[3*o+h]),c=[],u=[];for(let h=0;h<3;++h){let l=f[h],p=f[(h+1)%3];n(l)&&c.push(
@@ -3425,43 +3427,43 @@ value:f,error:c}}let o=er(a,r,$u(a,i),i.theta);return{value:o,error:o*n.movement
 e)%ts+ts)%ts<=r-e+1e-9;function Yu(t,e,r,n,a,s,i){let o=t.loads[e];if(n.kind==="across"&&o.z>n.place)return null;let f=rr(
 n),{toward:c}=s.axes(),u=[...f.faces].reverse();for(let x of[o.theta,Math.atan2(c[1],c[0])])zx(x,f)&&u.push(x);let h=$u(
 r.fields,o),[l,p]=s.size;for(let x of u){let[g,y,C]=s.project(tr(r.fields,h,x,a,o));if(g<0||y<0||g>l||y>p)continue;let M=xn(
-i,g,y);if(!M||M.depth<=C+kx)return[g,y]}return null}function qu(t,e){let r=k("ol",{class:"view3d-sites"}),n=new Map;for(let a of t){
-let s=k("span",{class:"view3d-value","data-site":a.id}),i=a.row?k("a",{href:`#${a.row}`},a.id):k("span",{},a.id),o=k("bu\
-tton",{type:"button","aria-label":`Show ${a.id} in the view`},"show");o.addEventListener("click",()=>e(a.id)),r.append(k(
+i,g,y);if(!M||M.depth<=C+kx)return[g,y]}return null}function qu(t,e){let r=G("ol",{class:"view3d-sites"}),n=new Map;for(let a of t){
+let s=G("span",{class:"view3d-value","data-site":a.id}),i=a.row?G("a",{href:`#${a.row}`},a.id):G("span",{},a.id),o=G("bu\
+tton",{type:"button","aria-label":`Show ${a.id} in the view`},"show");o.addEventListener("click",()=>e(a.id)),r.append(G(
 "li",a.governs?{class:"governs"}:{},i," ",s," ",o)),n.set(a.id,s)}return{list:r,values:n}}function Zu(t,e,r){for(let[n,a]of t){
 let{value:s,error:i}=e.get(n);a.textContent=Pt(s,i,r)}}var Qu=1,Hx=.5,Wx=9,Ax=6,jx=t=>(t*180/Math.PI+360)%360,Sn=15,Ju=50,Kx="Drag, or use the arrow keys, to turn; two fingers\
 , the right button or Shift to slide; pinch, wheel, + and \u2212 to zoom (click into the view first); Home for the start. Poi\
 nt at the part, or press Enter, to read the value there.",Mn=class{constructor(e,r){this.data=e,this.colours={ramp:e.colours,
-above:e.above},this.chosen={scenario:0,load:0,quantity:0,cut:{kind:hn[0].kind,place:0},factor:0},this.camera=new ln,this.
-ranges=new Map,this.build(r),this.fillSites(),this.fillSliders(),this.reshape(),this.home()}build(e){this.stage=k("div",
-{class:"view3d-stage",tabindex:"0",role:"application","aria-label":`View in three dimensions: ${this.data.title}`,"aria-\
-describedby":"view3d-how-to"});let r=k("div",{class:"view3d-canvas"}),n=k("div",{class:"view3d-overlay"});this.cross=k("\
-span",{class:"view3d-cross",hidden:""}),n.append(this.cross),this.stage.append(r,n),this.bar=new vn(this.colours),this.told=
-k("output",{class:"view3d-told"}),this.sitesBox=k("div");let a=i=>o=>{this.chosen[i]=o,this.changed(i)};this.controls=Ou(
-this.data,Tn,{scenario:a("scenario"),load:a("load"),quantity:a("quantity"),cut:i=>this.setCut(hn[i].kind),place:i=>{this.
-chosen.cut.place=i,this.reshape()},factor:i=>{this.chosen.factor=this.factors[i],this.reshape()}});let s=Lu([["Turn left",
-()=>this.turn(-Sn,0)],["Turn right",()=>this.turn(Sn,0)],["Turn up",()=>this.turn(0,Sn)],["Turn down",()=>this.turn(0,-Sn)],
-["Nearer",()=>this.zoom(ba())],["Farther",()=>this.zoom(1/ba())],["Start view",()=>this.home()],["Whole shaft",()=>this.
-lookAt(this.extent())]]);e.append(this.controls.box,this.stage,this.told,this.bar.box,s,k("p",{class:"view3d-note",id:"v\
-iew3d-how-to"},Kx),this.sitesBox,k("p",{class:"view3d-note"},this.noteOnErrors())),this.scene=new cn(r,this.colours),this.
-labels=new yn(n),Uu(this.stage,{turn:(i,o)=>this.turn(i,o),slide:(i,o)=>{this.camera.slideBy(i,o),this.draw()},zoom:(i,o)=>this.
-zoom(i,o),home:()=>this.home(),point:i=>this.point(i),leave:()=>this.tell(null),read:()=>this.point([this.camera.size[0]/
-2,this.camera.size[1]/2])}),new ResizeObserver(()=>this.draw()).observe(this.stage),matchMedia("(prefers-color-scheme: d\
-ark)").addEventListener("change",()=>this.draw()),this.stage.addEventListener("webglcontextlost",()=>e.dispatchEvent(new Event(
-"view3d-lost")),!0)}noteOnErrors(){let{share:e}=this.data.scenarios[0];return`At a site the value and its error are thos\
-e of the checks, the worst around the shaft. Elsewhere \xB1 is how far the finite elements that meet there disagree, with w\
-hat the view leaves out between its points (at most ${(100*e).toFixed(2)} % of the largest stress): no bound; in the exa\
-mples it held at 98 of 100 places against a much finer mesh. 0\xB0 is the side that bending pulls.`+(this.hasUnjoined()?
-" Dashed lines are faces that are not joined; the rounds at their ends belong to the method and are no holes of the part\
-.":"")}hasUnjoined(){return this.data.scenarios.some(e=>e.unfused.length>0)}scenario(){return this.data.scenarios[this.chosen.
-scenario]}quantity(){return Tn[this.chosen.quantity]}fieldsOf(e){return mu(e,this.data.loads[this.chosen.load].on)}extent(){
-let{z:e,r}=this.scenario();return{left:Math.min(...e),right:Math.max(...e),radius:Math.max(...r)}}range(){let e=`${this.
-chosen.load} ${this.chosen.quantity}`;return this.ranges.has(e)||this.ranges.set(e,zu(this.data.scenarios,this.data.scenarios.
-map(r=>this.fieldsOf(r)),this.quantity())),this.ranges.get(e)}largestMovement(){let[e,r]=[this.chosen.load,this.chosen.quantity];
-this.chosen.quantity=Tn.findIndex(s=>s.key==="movement");let{each:n,highest:a}=this.range();return this.chosen.quantity=
-r,{here:n[this.chosen.scenario],highest:a,load:e}}fillSites(){let e=this.scenario().sites;e.forEach((s,i)=>Object.assign(
+above:e.above},this.chosen={scenario:0,load:0,quantity:0,cut:{kind:hn[0].kind,place:0},factor:0,ownRange:!1},this.camera=
+new ln,this.ranges=new Map,this.build(r),this.fillSites(),this.fillSliders(),this.reshape(),this.home()}build(e){this.stage=
+G("div",{class:"view3d-stage",tabindex:"0",role:"application","aria-label":`View in three dimensions: ${this.data.title}`,
+"aria-describedby":"view3d-how-to"});let r=G("div",{class:"view3d-canvas"}),n=G("div",{class:"view3d-overlay"});this.cross=
+G("span",{class:"view3d-cross",hidden:""}),n.append(this.cross),this.stage.append(r,n),this.bar=new vn(this.colours,i=>{
+this.chosen.ownRange=i,this.reshape()}),this.told=G("output",{class:"view3d-told"}),this.sitesBox=G("div");let a=i=>o=>{
+this.chosen[i]=o,this.changed(i)};this.controls=Ou(this.data,Tn,{scenario:a("scenario"),load:a("load"),quantity:a("quant\
+ity"),cut:i=>this.setCut(hn[i].kind),place:i=>{this.chosen.cut.place=i,this.reshape()},factor:i=>{this.chosen.factor=this.
+factors[i],this.reshape()}});let s=Lu([["Turn left",()=>this.turn(-Sn,0)],["Turn right",()=>this.turn(Sn,0)],["Turn up",
+()=>this.turn(0,Sn)],["Turn down",()=>this.turn(0,-Sn)],["Nearer",()=>this.zoom(ba())],["Farther",()=>this.zoom(1/ba())],
+["Start view",()=>this.home()],["Whole shaft",()=>this.lookAt(this.extent())]]);e.append(this.controls.box,this.stage,this.
+told,this.bar.box,s,G("p",{class:"view3d-note",id:"view3d-how-to"},Kx),this.sitesBox,G("p",{class:"view3d-note"},this.noteOnErrors())),
+this.scene=new cn(r,this.colours),this.labels=new yn(n),Uu(this.stage,{turn:(i,o)=>this.turn(i,o),slide:(i,o)=>{this.camera.
+slideBy(i,o),this.draw()},zoom:(i,o)=>this.zoom(i,o),home:()=>this.home(),point:i=>this.point(i),leave:()=>this.tell(null),
+read:()=>this.point([this.camera.size[0]/2,this.camera.size[1]/2])}),new ResizeObserver(()=>this.draw()).observe(this.stage),
+matchMedia("(prefers-color-scheme: dark)").addEventListener("change",()=>this.draw()),this.stage.addEventListener("webgl\
+contextlost",()=>e.dispatchEvent(new Event("view3d-lost")),!0)}noteOnErrors(){let{share:e}=this.data.scenarios[0];return`\
+At a site the value and its error are those of the checks, the worst around the shaft. Elsewhere \xB1 is how far the finite\
+ elements that meet there disagree, with what the view leaves out between its points (at most ${(100*e).toFixed(2)} % of\
+ the largest stress): no bound; in the examples it held at 98 of 100 places against a much finer mesh. 0\xB0 is the side th\
+at bending pulls.`+(this.hasUnjoined()?" Dashed lines are faces that are not joined; the rounds at their ends belong to \
+the method and are no holes of the part.":"")}hasUnjoined(){return this.data.scenarios.some(e=>e.unfused.length>0)}scenario(){
+return this.data.scenarios[this.chosen.scenario]}quantity(){return Tn[this.chosen.quantity]}fieldsOf(e){return mu(e,this.
+data.loads[this.chosen.load].on)}extent(){let{z:e,r}=this.scenario();return{left:Math.min(...e),right:Math.max(...e),radius:Math.
+max(...r)}}range(){let e=`${this.chosen.load} ${this.chosen.quantity}`;return this.ranges.has(e)||this.ranges.set(e,zu(this.
+data.scenarios,this.data.scenarios.map(r=>this.fieldsOf(r)),this.quantity())),this.ranges.get(e)}largestMovement(){let{quantity:e}=this.
+chosen;this.chosen.quantity=Tn.findIndex(a=>a.key==="movement");let{each:r,highest:n}=this.range();return this.chosen.quantity=
+e,{here:r[this.chosen.scenario].highest,highest:n}}fillSites(){let e=this.scenario().sites;e.forEach((s,i)=>Object.assign(
 s,{number:i+1,governs:s.id===this.data.governing}));let{list:r,values:n}=qu(e,s=>this.show(s));this.siteValues=n;let a=this.
-chosen.scenario===0?"":" of the sound splice";this.sitesBox.replaceChildren(k("p",{class:"view3d-name"},`Sites in this s\
+chosen.scenario===0?"":" of the sound splice";this.sitesBox.replaceChildren(G("p",{class:"view3d-name"},`Sites in this s\
 cenario; each leads to its row among the checks${a}`),r),this.labels.set(e)}fillSliders(){let{left:e,right:r,radius:n}=this.
 extent(),{kind:a,place:s}=this.chosen.cut;a==="across"?this.controls.place.set({min:Math.ceil(e),max:Math.floor(r),step:.5,
 value:s,words:o=>`z = ${pn(o)}`}):a==="whole"?this.controls.place.set({min:0,max:0,step:1,value:0,words:()=>"no cut"}):this.
@@ -3471,39 +3473,39 @@ length-1;this.chosen.factor=this.factors[i],this.controls.factor.set({min:0,max:
 0?"none":this.factors[o]===1?"true size":`${this.factors[o]} times`})}changed(e){e==="scenario"&&this.fillSites(),e!=="q\
 uantity"&&this.fillSliders(),this.reshape()}setCut(e){this.chosen.cut={kind:e,place:0},this.fillSliders(),e==="across"&&
 this.camera.turn.around<Ju&&(this.camera.turn.around=Ju),this.reshape()}reshape(){let{cut:e,factor:r}=this.chosen,n=this.
-scenario(),a=this.quantity(),s=this.range(),i=rr(e),o=this.fieldsOf(n);this.section=Hu(n,o,e);let f=Au(this.section,a,r,
-i),c=ju(this.section,a,r,i),u=Ku(this.section,r,i);this.surfaces=[f,c],this.scene.show({skin:f,faces:c,lines:u},s);let h=this.
-largestMovement().here;this.siteTold=new Map(n.sites.map(x=>[x.id,Xu(x,this.chosen.load,a,n,o,h)])),Zu(this.siteValues,this.
-siteTold,a.unit);let l=Math.max(s.each[this.chosen.scenario],...[...this.siteTold.values()].map(x=>x.value)),p=this.data.
-loads[this.chosen.load];this.bar.set(a,s,`${n.name}: ${n.outcome}. ${p.name}: ${p.detail}. Largest here ${wt(l)} ${a.unit}\
-.`),this.draw()}turn(e,r){this.camera.turnBy(e,r),this.draw()}zoom(e,r){this.camera.zoomBy(e,r),this.draw()}home(){let{left:e,
-right:r,radius:n}=this.extent(),a=this.data.sleeve??[e,r];this.camera.turn={...Ja},this.lookAt({left:Math.max(e,a[0]-Qu*
-2*n),right:Math.min(r,a[1]+Qu*2*n),radius:n})}lookAt({left:e,right:r,radius:n}){this.measureStage(),this.camera.fit(e,r,
-n),this.draw()}show(e){let n=this.scenario().sites.find(s=>s.id===e).loads[this.chosen.load];this.chosen.cut.kind==="acr\
-oss"&&n.z>this.chosen.cut.place&&(this.chosen.cut.place=n.z+1,this.fillSliders(),this.reshape());let a=rr(this.chosen.cut).
-faces.at(-1)??n.theta;this.camera.centre=[n.r*Math.cos(a),n.r*Math.sin(a),n.z],this.camera.halfHeight=Ax,this.draw(),this.
-stage.focus({preventScroll:!0}),this.stage.scrollIntoView({block:"nearest"}),this.frame(),this.tell({site:e})}measureStage(){
-this.camera.size=[Math.max(1,this.stage.clientWidth),Math.max(1,this.stage.clientHeight)]}draw(){this.waiting??(this.waiting=
-requestAnimationFrame(()=>this.frame()))}frame(){cancelAnimationFrame(this.waiting),this.waiting=void 0,this.measureStage();
-let{left:e,right:r,radius:n}=this.extent();this.scene.background(getComputedStyle(this.stage).backgroundColor.match(/\d+/g).
-slice(0,3).map(Number)),this.scene.resize(this.camera.size,Math.min(2,devicePixelRatio)),this.scene.render(this.camera,r-
-e+2*n+Math.hypot(...this.camera.centre)),this.views=Gu(this.surfaces,this.camera),this.spots=new Map;for(let f of this.scenario().
-sites){let c=Yu(f,this.chosen.load,this.section,this.chosen.cut,this.chosen.factor,this.camera,this.views);c&&this.spots.
-set(f.id,c)}let[a,s]=this.camera.project([0,0,e]),[i,o]=this.camera.project([0,0,r]);this.labels.place(this.spots,this.camera.
-size,f=>Math.abs(i-a)<1?this.camera.size[1]/2:s+(o-s)*(f-a)/(i-a)),this.bar.setMeasure(this.camera.mmPerPixel()),this.tell(
-this.siteTold.has(this.toldSite)?{site:this.toldSite}:null)}point(e){this.waiting!==void 0&&this.frame();for(let[n,a]of this.
-spots)if(Math.hypot(a[0]-e[0],a[1]-e[1])<Wx)return this.tell({site:n});let r=xn(this.views,...e);return this.tell(r?{hit:r,
-at:e}:null)}tell(e){let r=this.quantity(),n=this.scenario();if(this.cross.hidden=!e?.at,this.toldSite=e?.site,!e){this.told.
-textContent="Point at the part to read the value there.",this.bar.point(null);return}if(e.site){let{value:u,error:h}=this.
-siteTold.get(e.site);this.told.textContent=`${r.name} at ${e.site}: ${Pt(u,h,r.unit)}`,this.bar.point(u);return}this.cross.
-style.transform=`translate(${e.at[0]}px, ${e.at[1]}px)`;let{value:a,spread:s,z:i,r:o,theta:f}=ku(e.hit),c=r.key==="movem\
-ent"?a*n.movement_error+this.largestMovement().here*n.share:s*r.bound+n.missed;this.told.textContent=`${r.name}: ${Pt(a,
-c,r.unit)} at z = ${pn(i)}, r = ${pn(o)}, ${Math.round(jx(f))%360}\xB0`,Object.assign(this.told.dataset,{value:a,z:i,r:o,
-theta:f}),this.bar.point(a)}};var $x="600px";function Xx(t,e){for(let r of document.querySelectorAll("tr[data-id]")){let n=r.querySelector("th")?.textContent,
-a=r.nextElementSibling?.querySelector("details");if(!a||!t.siteValues.has(n))continue;let s=k("button",{type:"button",class:"\
+scenario(),a=this.quantity(),s=rr(e),i=this.range(),o=i.each[this.chosen.scenario],f=this.chosen.ownRange?o:i,c=this.fieldsOf(
+n);this.section=Hu(n,c,e);let u=Au(this.section,a,r,s),h=ju(this.section,a,r,s),l=Ku(this.section,r,s);this.surfaces=[u,
+h],this.scene.show({skin:u,faces:h,lines:l},f);let p=this.largestMovement().here;this.siteTold=new Map(n.sites.map(y=>[y.
+id,Xu(y,this.chosen.load,a,n,c,p)])),Zu(this.siteValues,this.siteTold,a.unit);let x=Math.max(o.highest,...[...this.siteTold.
+values()].map(y=>y.value)),g=this.data.loads[this.chosen.load];this.bar.set(a,f,`${n.name}: ${n.outcome}. ${g.name}: ${g.
+detail}. Largest here ${wt(x)} ${a.unit}.`),this.draw()}turn(e,r){this.camera.turnBy(e,r),this.draw()}zoom(e,r){this.camera.
+zoomBy(e,r),this.draw()}home(){let{left:e,right:r,radius:n}=this.extent(),a=this.data.sleeve??[e,r];this.camera.turn={...Ja},
+this.lookAt({left:Math.max(e,a[0]-Qu*2*n),right:Math.min(r,a[1]+Qu*2*n),radius:n})}lookAt({left:e,right:r,radius:n}){this.
+measureStage(),this.camera.fit(e,r,n),this.draw()}show(e){let n=this.scenario().sites.find(s=>s.id===e).loads[this.chosen.
+load];this.chosen.cut.kind==="across"&&n.z>this.chosen.cut.place&&(this.chosen.cut.place=n.z+1,this.fillSliders(),this.reshape());
+let a=rr(this.chosen.cut).faces.at(-1)??n.theta;this.camera.centre=[n.r*Math.cos(a),n.r*Math.sin(a),n.z],this.camera.halfHeight=
+Ax,this.draw(),this.stage.focus({preventScroll:!0}),this.stage.scrollIntoView({block:"nearest"}),this.frame(),this.tell(
+{site:e})}measureStage(){this.camera.size=[Math.max(1,this.stage.clientWidth),Math.max(1,this.stage.clientHeight)]}draw(){
+this.waiting??(this.waiting=requestAnimationFrame(()=>this.frame()))}frame(){cancelAnimationFrame(this.waiting),this.waiting=
+void 0,this.measureStage();let{left:e,right:r,radius:n}=this.extent();this.scene.background(getComputedStyle(this.stage).
+backgroundColor.match(/\d+/g).slice(0,3).map(Number)),this.scene.resize(this.camera.size,Math.min(2,devicePixelRatio)),this.
+scene.render(this.camera,r-e+2*n+Math.hypot(...this.camera.centre)),this.views=Gu(this.surfaces,this.camera),this.spots=
+new Map;for(let f of this.scenario().sites){let c=Yu(f,this.chosen.load,this.section,this.chosen.cut,this.chosen.factor,
+this.camera,this.views);c&&this.spots.set(f.id,c)}let[a,s]=this.camera.project([0,0,e]),[i,o]=this.camera.project([0,0,r]);
+this.labels.place(this.spots,this.camera.size,f=>Math.abs(i-a)<1?this.camera.size[1]/2:s+(o-s)*(f-a)/(i-a)),this.bar.setMeasure(
+this.camera.mmPerPixel()),this.tell(this.siteTold.has(this.toldSite)?{site:this.toldSite}:null)}point(e){this.waiting!==
+void 0&&this.frame();for(let[n,a]of this.spots)if(Math.hypot(a[0]-e[0],a[1]-e[1])<Wx)return this.tell({site:n});let r=xn(
+this.views,...e);return this.tell(r?{hit:r,at:e}:null)}tell(e){let r=this.quantity(),n=this.scenario();if(this.cross.hidden=
+!e?.at,this.toldSite=e?.site,!e){this.told.textContent="Point at the part to read the value there.",this.bar.point(null);
+return}if(e.site){let{value:u,error:h}=this.siteTold.get(e.site);this.told.textContent=`${r.name} at ${e.site}: ${Pt(u,h,
+r.unit)}`,this.bar.point(u);return}this.cross.style.transform=`translate(${e.at[0]}px, ${e.at[1]}px)`;let{value:a,spread:s,
+z:i,r:o,theta:f}=ku(e.hit),c=r.key==="movement"?a*n.movement_error+this.largestMovement().here*n.share:s*r.bound+n.missed;
+this.told.textContent=`${r.name}: ${Pt(a,c,r.unit)} at z = ${pn(i)}, r = ${pn(o)}, ${Math.round(jx(f))%360}\xB0`,Object.
+assign(this.told.dataset,{value:a,z:i,r:o,theta:f}),this.bar.point(a)}};var $x="600px";function Xx(t,e){for(let r of document.querySelectorAll("tr[data-id]")){let n=r.querySelector("th")?.textContent,
+a=r.nextElementSibling?.querySelector("details");if(!a||!t.siteValues.has(n))continue;let s=G("button",{type:"button",class:"\
 view3d-back"},`Show ${n} in the view`);s.addEventListener("click",()=>{e.scrollIntoView(),t.show(n)}),a.querySelector("s\
-ummary").after(s)}}function Yx(t,e){let r=k("div",{class:"view3d"});t.append(r),t.dataset.live="",r.addEventListener("vi\
+ummary").after(s)}}function Yx(t,e){let r=G("div",{class:"view3d"});t.append(r),t.dataset.live="",r.addEventListener("vi\
 ew3d-lost",()=>{delete t.dataset.live,r.remove()});let n=new Mn(e,r);Xx(n,t)}var En=document.getElementById("view-3d"),Iu=document.
 getElementById("view-3d-data");if(En&&Iu)if(wu()){let t=new IntersectionObserver(e=>{e.some(r=>r.isIntersecting)&&(t.disconnect(),
-Yx(En,ns(Iu.textContent)))},{rootMargin:$x});t.observe(En)}else En.append(k("p",{class:"view3d-note"},"This browser cann\
+Yx(En,ns(Iu.textContent)))},{rootMargin:$x});t.observe(En)}else En.append(G("p",{class:"view3d-note"},"This browser cann\
 ot draw in three dimensions (no WebGL 2): the still picture above shows the same stresses."));})();

@@ -6,7 +6,8 @@ import { roundAbove, rounded } from './words.js';
 const nTicks = 5, longestMeasure = 160;
 
 export class ColourBar {
-  constructor(colours) {
+  // owned: told when one scenario alone gives the range, or all of them again.
+  constructor(colours, owned) {
     this.colours = colours;
     this.name = made('p', { class: 'view3d-name' });
     this.about = made('p', { class: 'view3d-about' });
@@ -15,10 +16,13 @@ export class ColourBar {
     this.strip.style.backgroundImage = `linear-gradient(to right, ${colours.ramp.filter((_, k) => k % 5 === 0).join(', ')})`;
     this.ticks = made('div', { class: 'view3d-ticks' });
     this.above = made('p', { class: 'view3d-above' });
+    const own = made('input', { type: 'checkbox', name: 'view3d-own-range' });
+    own.addEventListener('change', () => owned(own.checked));
+    const ownBox = made('label', { class: 'view3d-own' }, own, ' colours over the range of this scenario alone');
     this.measure = made('span', { class: 'view3d-measure' });
     this.length = made('span');
     this.box = made('div', { class: 'view3d-scale' },
-      made('div', { class: 'view3d-bar' }, this.name, this.about, this.strip, this.ticks, this.above),
+      made('div', { class: 'view3d-bar' }, this.name, this.about, this.strip, this.ticks, this.above, ownBox),
       made('div', { class: 'view3d-rule' }, this.measure, this.length));
   }
 
@@ -36,7 +40,7 @@ export class ColourBar {
     if (range.highest > range.top * 1.0001) {
       const sample = made('span', { class: 'view3d-sample', 'aria-hidden': 'true' });
       sample.style.background = this.colours.above;
-      this.above.append(sample, ` above ${rounded(range.top)}, up to ${rounded(range.highest)} in any scenario`);
+      this.above.append(sample, ` above ${rounded(range.top)}, up to ${rounded(range.highest)}`);
     }
     this.point(null);
   }

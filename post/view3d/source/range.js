@@ -28,12 +28,12 @@ function topOf(scenario, fields, worst) {
   return { top: reduced < lowShare * highest ? reduced : roundAbove(highest), highest };
 }
 
-// fieldsOf: the chosen fields of each scenario. { top, highest, each: [largest of each scenario] }
+// fieldsOf: the chosen fields of each scenario. { top, highest, each: [the same of each scenario alone] }
 export function rangeOf(scenarios, fieldsOf, quantity) {
   const each = scenarios.map((scenario, k) => topOf(scenario, fieldsOf[k], worstAround(fieldsOf[k], quantity)));
   return {
     top: Math.max(...each.map((one) => one.top)),
     highest: Math.max(...each.map((one) => one.highest)),
-    each: each.map((one) => one.highest),
+    each,
   };
 }

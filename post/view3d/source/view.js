@@ -28,7 +28,7 @@ export class View {
   constructor(data, host) {
     this.data = data;
     this.colours = { ramp: data.colours, above: data.above };
-    this.chosen = { scenario: 0, load: 0, quantity: 0, cut: { kind: cuts[0].kind, place: 0 }, factor: 0 };
+    this.chosen = { scenario: 0, load: 0, quantity: 0, cut: { kind: cuts[0].kind, place: 0 }, factor: 0, ownRange: false };
     this.camera = new Camera();
     this.ranges = new Map();
     this.build(host);
@@ -45,7 +45,7 @@ export class View {
     this.cross = made('span', { class: 'view3d-cross', hidden: '' });
     overlay.append(this.cross);
     this.stage.append(canvas, overlay);
-    this.bar = new ColourBar(this.colours);
+    this.bar = new ColourBar(this.colours, (own) => { this.chosen.ownRange = own; this.reshape(); });
     this.told = made('output', { class: 'view3d-told' });
     this.sitesBox = made('div');
     const change = (key) => (value) => { this.chosen[key] = value; this.changed(key); };
@@ -103,11 +103,11 @@ export class View {
 
   // The largest movement under the loads chosen, in any scenario.
   largestMovement() {
-    const [load, quantity] = [this.chosen.load, this.chosen.quantity];
+    const { quantity } = this.chosen;
     this.chosen.quantity = quantities.findIndex((one) => one.key === 'movement');
     const { each, highest } = this.range();
     this.chosen.quantity = quantity;
-    return { here: each[this.chosen.scenario], highest, load };
+    return { here: each[this.chosen.scenario].highest, highest };
   }
 
   fillSites() {
@@ -154,7 +154,9 @@ export class View {
 
   reshape() {
     const { cut, factor } = this.chosen;
-    const scenario = this.scenario(), quantity = this.quantity(), range = this.range(), angles = anglesOf(cut);
+    const scenario = this.scenario(), quantity = this.quantity(), angles = anglesOf(cut);
+    const ranges = this.range(), own = ranges.each[this.chosen.scenario];
+    const range = this.chosen.ownRange ? own : ranges;
     const fields = this.fieldsOf(scenario);
     this.section = sectionOf(scenario, fields, cut);
     const skin = sweptSkin(this.section, quantity, factor, angles), faces = cutFaces(this.section, quantity, factor, angles);
@@ -166,7 +168,7 @@ export class View {
       [site.id, siteValue(site, this.chosen.load, quantity, scenario, fields, largest)]));
     tellValues(this.siteValues, this.siteTold, quantity.unit);
     // A site is read better than the field around it.
-    const highest = Math.max(range.each[this.chosen.scenario], ...[...this.siteTold.values()].map((one) => one.value));
+    const highest = Math.max(own.highest, ...[...this.siteTold.values()].map((one) => one.value));
     const load = this.data.loads[this.chosen.load];
     this.bar.set(quantity, range, `${scenario.name}: ${scenario.outcome}. ${load.name}: ${load.detail}. Largest here ` +
       `${rounded(highest)} ${quantity.unit}.`);

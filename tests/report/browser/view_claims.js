@@ -113,6 +113,19 @@ export function viewClaims(folders, claims) {
           if (name === 'section') await page.getByRole('button', { name: 'Start view' }).click();
           assert.ok(same(start, await pictured(page)), `${folder}: ${name} does not come back`);
         }
+        // One range for all scenarios keeps its numbers; the range of one alone is below it.
+        const tops = [];
+        const top = async () => Number((await page.$$eval('.view3d-ticks span', (all) => all.map((one) => one.innerText))).at(-1));
+        for (const k of ['0', '2']) {
+          await choose(page, 'scenario', k);
+          tops.push(await top());
+        }
+        assert.equal(tops[0], tops[1], folder);
+        await choose(page, 'scenario', '0');
+        await page.check('[name=view3d-own-range]');
+        assert.ok(await top() <= tops[0], folder);
+        await page.uncheck('[name=view3d-own-range]');
+        assert.equal(await top(), tops[0], folder);
         await slide(page, 'movement-drawn', 1000);
         assert.ok((await page.innerText('.view3d-choices')).includes(' times'), folder);
         assert.ok(!same(start, await pictured(page)), `${folder}: movement is not drawn`);
