@@ -25,8 +25,8 @@ namespace
 
 using Json = nlohmann::ordered_json;
 
-// Where thinning starts; doubled until the payload fits.
-constexpr double finest_share = 0.0025, coarsest_share = 0.1;
+// Where thinning starts; larger by this factor until the payload fits.
+constexpr double finest_share = 0.0025, coarsest_share = 0.04, coarser = 1.4;
 
 template <class Number>
 void append(std::string& bytes, Number value)
@@ -195,32 +195,39 @@ Json header(const Report& report, const std::vector<ViewLoad>& loads)
     return json;
 }
 
-std::string with_share(const Report& report, double share)
+std::string with_share(const Report& report, const std::vector<const Judgement*>& judgements, double share)
 {
     const std::vector<ViewLoad> loads = view_loads(report.asked);
     Json head = header(report, loads);
     std::string arrays;
-    const auto add = [&](const Judgement& judgement)
+    for (const Judgement* judgement : judgements)
     {
-        Packed one = packed(report, judgement, loads, share);
+        Packed one = packed(report, *judgement, loads, share);
         head["scenarios"].push_back(std::move(one.json));
         arrays += one.bytes;
-    };
-    add(report.sound);
-    for (const Judgement& judgement : report.what_if) add(judgement);
+    }
     const std::string text = head.dump(-1, ' ', false, nlohmann::json::error_handler_t::replace);
     std::string bytes;
     append(bytes, static_cast<std::uint32_t>(text.size()));
     return bytes + text + arrays;
 }
 
+// The finest that fits; empty where none does.
+std::string fitting(const Report& report, const std::vector<const Judgement*>& judgements)
+{
+    for (double share = finest_share; share <= coarsest_share; share *= coarser)
+        if (std::string bytes = with_share(report, judgements, share); bytes.size() <= most_payload_bytes) return bytes;
+    return {};
+}
+
 }  // namespace
 
-std::string view_payload(const Report& report)
+ViewPayload view_payload(const Report& report)
 {
-    for (double share = finest_share; share <= coarsest_share; share *= 2)
-        if (std::string bytes = with_share(report, share); bytes.size() <= most_payload_bytes) return bytes;
-    return {};
+    std::vector<const Judgement*> all{&report.sound};
+    for (const Judgement& judgement : report.what_if) all.push_back(&judgement);
+    if (std::string bytes = fitting(report, all); !bytes.empty()) return {bytes, true};
+    return {fitting(report, {&report.sound}), false};
 }
 
 }  // namespace splicewright

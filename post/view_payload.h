@@ -20,11 +20,15 @@ namespace splicewright
 //   spread of the stress      8 bits, see `spread_step`                 [n_points] for each load
 //   part                      8 bits, region of a triangle              [n_triangles]
 //   triangle, skin, outline, unfused   16 bits, points                  [3 or 2, n]
-// Empty where a mesh is so fine that no thinning makes it fit.
-std::string view_payload(const Report& report);
+struct ViewPayload
+{
+    std::string bytes;           // empty where the mesh is so fine that no thinning makes it fit
+    bool all_scenarios = false;  // otherwise the sound splice alone
+};
+ViewPayload view_payload(const Report& report);
 
 // The most bytes that it may have; the section is thinned until it fits.
-constexpr std::size_t most_payload_bytes = 1100000;
+constexpr std::size_t most_payload_bytes = 1250000;
 
 // A spread is peak * 2^(-k / spread_step) for k of 0 .. 254, rounded up, and nothing for 255.
 constexpr double spread_step = 8;

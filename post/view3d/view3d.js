@@ -3332,12 +3332,12 @@ ew3d-own-range"});n.addEventListener("change",()=>r(n.checked));let a=G("label",
 e range of this scenario alone");this.measure=G("span",{class:"view3d-measure"}),this.length=G("span"),this.box=G("div",
 {class:"view3d-scale"},G("div",{class:"view3d-bar"},this.name,this.about,this.strip,this.ticks,this.above,a),G("div",{class:"\
 view3d-rule"},this.measure,this.length))}set(e,r,n){this.range=r,this.name.textContent=`${e.name}, ${e.unit}`,this.about.
-textContent=n,this.ticks.replaceChildren();for(let a=0;a<=Ia;++a){let s=G("span",{},String(Number((r.top*a/Ia).toPrecision(
-3))));s.style.left=`${100*a/Ia}%`,this.ticks.append(s)}if(this.above.replaceChildren(),r.highest>r.top*1.0001){let a=G("\
-span",{class:"view3d-sample","aria-hidden":"true"});a.style.background=this.colours.above,this.above.append(a,` above ${wt(
-r.top)}, up to ${wt(r.highest)}`)}this.point(null)}point(e){this.pointer.hidden=e===null,e!==null&&(this.pointer.style.left=
-`${100*Math.min(1,e/this.range.top)}%`)}setMeasure(e){let r=bt(Cx*e/2.01);this.measure.style.width=`${r/e}px`,this.length.
-textContent=`${Number(r.toPrecision(2))} mm`}};function mu(t,e){let r=t.points,n={z:t.z,r:t.r,steady:new Float32Array(6*r),bent:new Float32Array(6*r),moved:new Float32Array(
+textContent=`${e.plain} ${n}`,this.ticks.replaceChildren();for(let a=0;a<=Ia;++a){let s=G("span",{},String(Number((r.top*
+a/Ia).toPrecision(3))));s.style.left=`${100*a/Ia}%`,this.ticks.append(s)}if(this.above.replaceChildren(),r.highest>r.top*
+1.0001){let a=G("span",{class:"view3d-sample","aria-hidden":"true"});a.style.background=this.colours.above,this.above.append(
+a,` above ${wt(r.top)}, up to ${wt(r.highest)}`)}this.point(null)}point(e){this.pointer.hidden=e===null,e!==null&&(this.
+pointer.style.left=`${100*Math.min(1,e/this.range.top)}%`)}setMeasure(e){let r=bt(Cx*e/2.01);this.measure.style.width=`${r/
+e}px`,this.length.textContent=`${Number(r.toPrecision(2))} mm`}};function mu(t,e){let r=t.points,n={z:t.z,r:t.r,steady:new Float32Array(6*r),bent:new Float32Array(6*r),moved:new Float32Array(
 3*r),bowed:new Float32Array(3*r),spread:new Float32Array(r)};for(let a of t.fields){if(!e.includes(a.load))continue;let[
 s,i]=a.load==="bending"?[n.bent,n.bowed]:[n.steady,n.moved];a.stress.forEach((o,f)=>o.forEach((c,u)=>{s[6*u+f]+=c})),a.movement.
 forEach((o,f)=>o.forEach((c,u)=>{i[3*u+f]+=c})),a.spread.forEach((o,f)=>{n.spread[f]+=o})}return n}function Vu(t,e,r,n){
@@ -3348,9 +3348,11 @@ e+s]+(s===1?n:r)*t.bowed[3*e+s];return a}function Mx([t,e,r,n,a,s]){return Math.
 n+a*a+s*s))}function Ex([t,e,r,n,a,s]){let i=(t+e+r)/3,o=t-i,f=e-i,c=r-i,u=(o*o+f*f+c*c)/2+n*n+a*a+s*s;if(u===0)return Math.
 abs(i);let h=o*(f*c-a*a)-n*(n*c-a*s)+s*(n*a-f*s),l=Math.acos(Math.min(1,Math.max(-1,h/2*(3/u)**1.5)))/3,p=2*Math.sqrt(u/
 3);return Math.max(Math.abs(i+p*Math.cos(l)),Math.abs(i+p*Math.cos(l+2*Math.PI/3)))}function Rx(t){return Math.hypot(t[3],
-t[4])}var Tn=[{key:"von_mises",name:"von Mises stress",unit:"MPa",of:Mx,bound:Math.sqrt(1.5)},{key:"principal",name:"Lar\
-gest principal stress, by size",unit:"MPa",of:Ex,bound:1},{key:"shear",name:"Shear stress around the axis",unit:"MPa",of:Rx,
-bound:Math.sqrt(.5)},{key:"movement",name:"Movement, seen from the joint",unit:"mm",of:null,bound:0}],Nu=new Float64Array(
+t[4])}var Tn=[{key:"von_mises",name:"von Mises stress",unit:"MPa",of:Mx,bound:Math.sqrt(1.5),plain:"One number for a mix\
+ed stress, to be held against the strength of a tensile test."},{key:"principal",name:"Largest principal stress, by size",
+unit:"MPa",of:Ex,bound:1,plain:"The strongest pull or push at a place, whichever way it points."},{key:"shear",name:"She\
+ar stress around the axis",unit:"MPa",of:Rx,bound:Math.sqrt(.5),plain:"What carries the torque."},{key:"movement",name:"\
+Movement, seen from the joint",unit:"mm",of:null,bound:0,plain:"How far a place moves when the joint is held still."}],Nu=new Float64Array(
 6);function er(t,e,r,n){let a=Math.cos(n),s=Math.sin(n);if(e.key==="movement"){let[i,o,f]=Pa(t,r,a,s,Nu);return Math.hypot(
 i,o,f)}return e.of(Sx(t,r,a,s,Nu))}function dx(t){return!t.bent.some(e=>e!==0)}var wx=24;function Bu(t,e){let r=dx(t)?1:
 wx;return Float32Array.from(t.z,(n,a)=>{let s=0;for(let i=0;i<r;++i)s=Math.max(s,er(t,e,a,2*Math.PI*i/r));return s})}var Ox={ArrowLeft:[-1,0],ArrowRight:[1,0],ArrowUp:[0,-1],ArrowDown:[0,1]};function ba(){return 1.25}function Uu(t,e){let r=new Map,

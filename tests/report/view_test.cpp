@@ -93,7 +93,7 @@ Eigen::Vector3d weights(const std::array<Eigen::Vector2d, 3>& corner, const Eige
 TEST(ViewPayload, HoldsTheFieldsToTheStepOfItsChannels)
 {
     const Report& report = report_of("press-fit");
-    Reader read(view_payload(report));
+    Reader read(view_payload(report).bytes);
     std::vector<const Judgement*> judgements{&report.sound};
     for (const Judgement& judgement : report.what_if) judgements.push_back(&judgement);
     ASSERT_EQ(read.header["scenarios"].size(), judgements.size());
@@ -136,7 +136,7 @@ TEST(ViewPayload, StaysWithinItsBytes)
 {
     for (const char* name : {"press-fit", "buggy-inch"})
     {
-        const std::size_t size = view_payload(report_of(name)).size();
+        const std::size_t size = view_payload(report_of(name)).bytes.size();
         EXPECT_GT(size, 100000U) << name;
         EXPECT_LE(size, most_payload_bytes) << name;
     }

@@ -29,7 +29,7 @@ export class ColourBar {
   set(quantity, range, about) {
     this.range = range;
     this.name.textContent = `${quantity.name}, ${quantity.unit}`;
-    this.about.textContent = about;
+    this.about.textContent = `${quantity.plain} ${about}`;
     this.ticks.replaceChildren();
     for (let k = 0; k <= nTicks; ++k) {
       const tick = made('span', {}, String(Number(((range.top * k) / nTicks).toPrecision(3))));

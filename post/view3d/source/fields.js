@@ -70,10 +70,14 @@ export function shearAround(stress) {
 
 // `bound`: how far the value can move when the stress moves by a tensor of length one.
 export const quantities = [
-  { key: 'von_mises', name: 'von Mises stress', unit: 'MPa', of: vonMises, bound: Math.sqrt(1.5) },
-  { key: 'principal', name: 'Largest principal stress, by size', unit: 'MPa', of: largestPrincipal, bound: 1 },
-  { key: 'shear', name: 'Shear stress around the axis', unit: 'MPa', of: shearAround, bound: Math.sqrt(0.5) },
-  { key: 'movement', name: 'Movement, seen from the joint', unit: 'mm', of: null, bound: 0 },
+  { key: 'von_mises', name: 'von Mises stress', unit: 'MPa', of: vonMises, bound: Math.sqrt(1.5),
+    plain: 'One number for a mixed stress, to be held against the strength of a tensile test.' },
+  { key: 'principal', name: 'Largest principal stress, by size', unit: 'MPa', of: largestPrincipal, bound: 1,
+    plain: 'The strongest pull or push at a place, whichever way it points.' },
+  { key: 'shear', name: 'Shear stress around the axis', unit: 'MPa', of: shearAround, bound: Math.sqrt(0.5),
+    plain: 'What carries the torque.' },
+  { key: 'movement', name: 'Movement, seen from the joint', unit: 'mm', of: null, bound: 0,
+    plain: 'How far a place moves when the joint is held still.' },
 ];
 
 const scratch = new Float64Array(stressRows);
