@@ -13,6 +13,8 @@
 #include "app/progress.h"
 #include "app/refusal.h"
 #include "app/tolerances.h"
+#include "app/write_tolerances.h"
+#include "cases/read_case.h"
 
 namespace splicewright
 {
@@ -104,6 +106,12 @@ int tell_tolerances(const CompareOptions& options, const PoolPlan& pool)
         tolerance_answer(options.case_file, {options.accuracy_pct}, pool, *opened.value());
     if (!answer.has_value()) return refused(answer.problems());
     fmt::print("{}", tolerance_text(answer.value()));
+    std::fflush(stdout);
+    const Result<Case> asked = read_case_file(options.case_file);
+    if (!asked.has_value()) return refused(asked.problems());
+    const fs::path folder = options.out.empty() ? beside_here(options, "-tolerances") : options.out;
+    write_tolerances(answer.value(), asked.value(), options.accuracy_pct, folder);
+    fmt::print(stderr, "Report to open in a browser: {}/report.html\n", fs::absolute(folder).string());
     const OptionOutcome& corner = answer.value().corner.outcome;
     const bool passes = corner.end == OptionEnd::judged && corner.passes && answer.value().nominal.passes;
     if (corner.end != OptionEnd::judged || (passes && answer.value().some_failed)) return exit_cannot_compute;
@@ -208,7 +216,9 @@ Command compare_command(CLI::App& program)
         ->capture_default_str();
     words->add_option("--store", options->store,
                       "File that keeps what was computed (default: <case>-options.sqlite in the current folder)");
-    words->add_option("--out", options->out, "Result folder (default: <case>-options in the current folder)");
+    words->add_option(
+        "--out", options->out,
+        "Result folder (default: <case>-options or, with --tolerances, <case>-tolerances in the current folder)");
     CLI::Option* shard =
         words->add_option("--shard", options->shard, "Compute part i of n only, i/n, and write no result folder");
     add_search(*words, *options, *shard);

@@ -10,6 +10,7 @@
 #include <cerrno>
 #include <cstdlib>
 #include <cstring>
+#include <fstream>
 #include <string>
 #include <system_error>
 
@@ -96,6 +97,16 @@ void write_result_folder(const fs::path& target, const std::function<void(const 
         fs::remove_all(partial, ignored);
         throw;
     }
+}
+
+void write_result_file(const std::filesystem::path& file, const std::string& bytes)
+{
+    std::ofstream out(file, std::ios::binary);
+    out << bytes;
+    out.close();
+    if (!out)
+        throw CannotCompute({"", 0, 0, "result folder", "\"" + file.string() + "\"", "could not be written",
+                             "name a folder on a disk with room that you may write to: --out FOLDER"});
 }
 
 }  // namespace splicewright

@@ -3,6 +3,7 @@
 
 #include <filesystem>
 #include <functional>
+#include <string>
 
 namespace splicewright
 {
@@ -13,5 +14,8 @@ namespace splicewright
 // `fill` throws; `target` is untouched then.
 void write_result_folder(const std::filesystem::path& target,
                          const std::function<void(const std::filesystem::path& folder)>& fill);
+
+// One file of such a folder. Throws CannotCompute when the disk refuses.
+void write_result_file(const std::filesystem::path& file, const std::string& bytes);
 
 }  // namespace splicewright

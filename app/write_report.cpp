@@ -27,16 +27,6 @@ namespace
 
 constexpr std::uintmax_t most_kept_bytes = 1000000;  // of a file inside the page
 
-void write_text(const std::filesystem::path& file, const std::string& text)
-{
-    std::ofstream out(file, std::ios::binary);
-    out << text;
-    out.close();
-    if (!out)
-        throw CannotCompute({"", 0, 0, "result folder", "\"" + file.string() + "\"", "could not be written",
-                             "name a folder on a disk with room that you may write to: --out FOLDER"});
-}
-
 #ifdef SPLICEWRIGHT_PICTURES
 
 constexpr double plain_close_up_mm = 20;  // half width of the close-up of a site without a notch
@@ -140,21 +130,21 @@ WrittenReport write_report(const Report& report, const std::filesystem::path& fo
 {
     WrittenReport written;
     written.folder = folder;
-    write_result_folder(folder,
-                        [&](const std::filesystem::path& partial)
-                        {
-                            write_fields(report, partial, written);
-                            write_text(partial / "case.toml", report.asked.text);
-                            write_text(partial / "verdict.txt", verdict_text(report, Emphasis::plain));
-                            write_text(partial / "result.json", result_json(report));
-                            write_text(partial / "drawing.svg",
-                                       drawing_sheet(report.asked, report.making, checksum(report.asked.text)).text());
-                            const PageExtras extras = page_extras(report, partial, written);
-                            write_text(partial / "report.html", report_html(report, extras));
-                            if (files.pdf)
-                                written.why_no_pdf =
-                                    print_pdf(report_html(report, extras, PagePaper::a4), partial / "report.pdf");
-                        });
+    write_result_folder(
+        folder,
+        [&](const std::filesystem::path& partial)
+        {
+            write_fields(report, partial, written);
+            write_result_file(partial / "case.toml", report.asked.text);
+            write_result_file(partial / "verdict.txt", verdict_text(report, Emphasis::plain));
+            write_result_file(partial / "result.json", result_json(report));
+            write_result_file(partial / "drawing.svg",
+                              drawing_sheet(report.asked, report.making, checksum(report.asked.text)).text());
+            const PageExtras extras = page_extras(report, partial, written);
+            write_result_file(partial / "report.html", report_html(report, extras));
+            if (files.pdf)
+                written.why_no_pdf = print_pdf(report_html(report, extras, PagePaper::a4), partial / "report.pdf");
+        });
     return written;
 }
 

@@ -134,7 +134,7 @@ std::string compare_html(const ComparePage& page)
     const Markup header = element(
         "header", element("p", {{"class", "kind"}}, words("Comparison of options")) + element("h1", user_words(title)) +
                       element("p", {{"class", "kind"}}, words(std::string("splicewright ") + version())));
-    return html_document(page_head(title), header + element("main", sections));
+    return html_document(page_head(title, PageScript::none), header + element("main", sections));
 }
 
 }  // namespace splicewright

@@ -8,6 +8,7 @@
 #include <numbers>
 
 #include "cases/problem.h"
+#include "post/mesh_edges.h"
 
 namespace splicewright
 {
@@ -15,57 +16,11 @@ namespace
 {
 
 constexpr std::array<std::array<int, 3>, 4> sub_triangles{{{0, 3, 5}, {3, 1, 4}, {5, 4, 2}, {3, 4, 5}}};
-constexpr std::array<std::array<int, 3>, 3> triangle_edges{{{0, 3, 1}, {1, 4, 2}, {2, 5, 0}}};
-
-using EdgeKey = std::pair<int, int>;
-EdgeKey edge_key(int a, int b) { return {std::min(a, b), std::max(a, b)}; }
-
-// An edge of the mesh with the triangles that have it.
-struct EdgeUse
-{
-    std::array<int, 3> node{};   // first, middle, last as its first triangle walks it
-    int triangle = 0, side = 0;  // first triangle
-    int n_triangles = 0;
-    bool between_regions = false;
-};
-
-std::map<EdgeKey, EdgeUse> edge_uses(const Mesh& mesh)
-{
-    std::map<EdgeKey, EdgeUse> uses;
-    for (int t = 0; t < mesh.n_triangles(); ++t)
-        for (int side = 0; side < 3; ++side)
-        {
-            std::array<int, 3> node{};
-            for (std::size_t k = 0; k < 3; ++k) node[k] = mesh.triangle(triangle_edges[std::size_t(side)][k], t);
-            EdgeUse& use = uses[edge_key(node[0], node[2])];
-            if (use.n_triangles == 0) use = {node, t, side, 0, false};
-            else if (mesh.region_of[std::size_t(t)] != mesh.region_of[std::size_t(use.triangle)])
-                use.between_regions = true;
-            ++use.n_triangles;
-        }
-    return uses;
-}
-
-std::set<EdgeKey> unfused_edges(const Mesh& mesh)
-{
-    std::set<std::string> names;
-    for (const FacePair& pair : mesh.pair) names.insert(pair.curve);
-    std::set<EdgeKey> edges;
-    for (const std::string& name : names)
-        if (const auto curve = mesh.curve.find(name); curve != mesh.curve.end())
-            for (const MeshEdge& edge : curve->second) edges.insert(edge_key(edge.first, edge.last));
-    return edges;
-}
 
 void append(std::vector<Segment>& segments, const Mesh& mesh, const std::array<int, 3>& node)
 {
     segments.emplace_back(mesh.node.col(node[0]), mesh.node.col(node[1]));
     segments.emplace_back(mesh.node.col(node[1]), mesh.node.col(node[2]));
-}
-
-bool on_axis(const Mesh& mesh, const std::array<int, 3>& node)
-{
-    return mesh.node(1, node[0]) < 1e-9 && mesh.node(1, node[2]) < 1e-9;
 }
 
 DrawnVertex between(const DrawnVertex& a, const DrawnVertex& b, double share)
@@ -178,7 +133,7 @@ DrawnSection drawn_section(const SolvedFields& fields, const CombinedLoad& load)
     const std::set<EdgeKey> unfused = unfused_edges(fields.mesh);
     for (const auto& [key, use] : edge_uses(fields.mesh))
     {
-        if (use.n_triangles > 1 || unfused.contains(key) || on_axis(fields.mesh, use.node)) continue;
+        if (use.n_triangles > 1 || unfused.contains(key) || on_axis(fields.mesh, use)) continue;
         const auto& [first, middle, last] = triangle_edges[std::size_t(use.side)];
         const int owner = use.triangle;
         const auto local = [&nodes, owner](int k) { return nodes.triangle(k, owner); };
@@ -202,7 +157,7 @@ std::vector<Segment> region_outlines(const Mesh& mesh)
     std::vector<Segment> segments;
     const std::set<EdgeKey> unfused = unfused_edges(mesh);
     for (const auto& [key, use] : edge_uses(mesh))
-        if ((use.n_triangles == 1 || use.between_regions) && !unfused.contains(key) && !on_axis(mesh, use.node))
+        if ((use.n_triangles == 1 || use.between_regions) && !unfused.contains(key) && !on_axis(mesh, use))
             append(segments, mesh, use.node);
     return segments;
 }

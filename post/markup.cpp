@@ -76,6 +76,13 @@ Markup style_sheet(const char* css)
     return Markup(fmt::format("<style>\n{}</style>", css));
 }
 
+Markup script(const char* source)
+{
+    // What could end the element or start a comment inside it.
+    for (const char* end : {"</script", "<!--"}) EXPECTS(std::string_view(source).find(end) == std::string_view::npos);
+    return Markup(fmt::format("<script>{}</script>", source));
+}
+
 std::string coordinate(double value)
 {
     EXPECTS(std::isfinite(value));

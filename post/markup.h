@@ -38,6 +38,7 @@ private:
     friend Markup element(const char* name, const std::vector<std::pair<const char*, std::string>>& attributes,
                           const Markup& inside);
     friend Markup style_sheet(const char* css);
+    friend Markup script(const char* source);
 };
 
 using Attributes = std::vector<std::pair<const char*, std::string>>;
@@ -56,6 +57,9 @@ Markup element(const char* name, const std::string& text);
 
 // A style element of a style sheet that is built into the program.
 Markup style_sheet(const char* css);
+
+// A script that is built into the program.
+Markup script(const char* source);
 
 // A number in an attribute or a path: at most three decimals, no exponent.
 std::string coordinate(double value);

@@ -1,10 +1,12 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "cases/key_kinds.h"
 #include "cases/units.h"
+#include "post/line_chart.h"
 #include "post/making_text.h"
 #include "post/number_words.h"
 #include "post/page_sections.h"
@@ -41,6 +43,55 @@ Markup crack_table(const std::vector<CrackGrowth>& cracks)
                               {},
                               false});
     return table(shown);
+}
+
+// Lives further apart than this do not share an axis; a life asked for that is a smaller part of it is not marked.
+constexpr double widest_ratio = 10, least_part = 0.02;
+
+LineChart crack_chart(const std::vector<const CrackGrowth*>& cracks)
+{
+    LineChart chart;
+    chart.id = "crack-growth-" + cracks.front()->site;
+    chart.title = "Length of the crack over the life";
+    chart.x_label = "life used, in lives asked for";
+    chart.y_label = "length, mm";
+    double longest = 0;
+    for (const CrackGrowth* crack : cracks)
+    {
+        ChartCurve curve{crack->site, {}};
+        for (const CrackPoint& point : crack->life.curve) curve.points.push_back({point.life, point.length_mm});
+        longest = std::max(longest, crack->life.life);
+        chart.description +=
+            fmt::format("At {} from {:.3g} mm to {:.3g} mm, where it breaks after {}. ", crack->site,
+                        crack->life.curve.front().length_mm, crack->life.last, life_words(crack->life.life));
+        chart.curves.push_back(curve);
+    }
+    if (longest >= 1 && longest * least_part <= 1) chart.places = {{1, "life asked for"}};
+    return chart;
+}
+
+// Those that grow to an end; a crack that stops or breaks at once has its line in the table.
+Markup crack_figures(const std::vector<CrackGrowth>& cracks)
+{
+    std::vector<const CrackGrowth*> growing;
+    for (const CrackGrowth& crack : cracks)
+        if (std::isfinite(crack.life.life) && crack.life.life > 0 && crack.life.curve.size() > 1)
+            growing.push_back(&crack);
+    std::stable_sort(growing.begin(), growing.end(),
+                     [](const CrackGrowth* a, const CrackGrowth* b) { return a->life.life < b->life.life; });
+    Markup all;
+    constexpr std::ptrdiff_t most_curves = 4;
+    for (auto first = growing.begin(); first != growing.end();)
+    {
+        const double least = (*first)->life.life;
+        auto last = std::find_if(first, growing.end(),
+                                 [&](const CrackGrowth* crack) { return crack->life.life > widest_ratio * least; });
+        last = std::min(last, first + std::min(most_curves, growing.end() - first));
+        all += figure(chart_svg(crack_chart({first, last})),
+                      "How the crack grows at each place until the peak load breaks what is left.");
+        first = last;
+    }
+    return all;
 }
 
 std::string tolerance_words(const Tolerance& tolerance, double value)
@@ -117,7 +168,7 @@ Markup life_section(const PageContent& page)
         inside += table(shown);
         inside += element("p", fmt::format("Kilometres are revolutions times the girth of a tyre of {:.2f} m radius.",
                                            report.asked.load.tyre_radius.value() / 1e3));
-        inside += crack_table(report.sound.crack_growth);
+        inside += crack_table(report.sound.crack_growth) + crack_figures(report.sound.crack_growth);
     }
     else inside += paragraph("The case states no cycles and no bending while running: no life can be told.");
     Markup running;

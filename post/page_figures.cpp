@@ -8,6 +8,7 @@
 #include "post/line_chart.h"
 #include "post/page_sections.h"
 #include "post/site_loads.h"
+#include "post/view_payload.h"
 
 namespace splicewright
 {
@@ -122,12 +123,22 @@ Markup drawing_section(const PageContent& page)
 
 Markup view_in_three_dimensions(const PageContent& page)
 {
-    return element(
-        "div", {{"id", "view-3d"}},
+    Markup inside =
         page_picture(page, "cutaway.png",
                      "The joint with a quarter cut away, in the colours of its stress; the site that governs "
                      "is marked.",
-                     "The joint with a quarter cut away, under the peak load."));
+                     "The joint with a quarter cut away, under the peak load.");
+    const ViewPayload payload = view_payload(page.report);
+    if (payload.bytes.empty())
+        inside += paragraph("The mesh is too fine for a view in three dimensions inside this page.");
+    else
+    {
+        if (!payload.all_scenarios)
+            inside += paragraph("The meshes are so fine that only the sound splice has room in the view here.");
+        inside += element("script", {{"type", "text/plain"}, {"id", "view-3d-data"}}, words(base64(payload.bytes)));
+    }
+    const char* heading = page.report.asked.joint ? "The joint, cut open" : "The shaft, cut open";
+    return subsection(heading, element("div", {{"id", "view-3d"}}, inside));
 }
 
 Markup pictures_section(const PageContent& page)

@@ -6,6 +6,7 @@
 #include <utility>
 
 #include "cases/problem.h"
+#include "post/view_sites.h"
 
 namespace splicewright
 {
@@ -98,7 +99,11 @@ Markup table(const PageTable& shown)
     for (const PageRow& row : shown.rows)
     {
         Attributes attributes{{"role", "row"}, {"class", row.faint ? "row faint" : "row"}};
-        if (!row.id.empty()) attributes.push_back({"data-id", row.id});
+        if (!row.id.empty())
+        {
+            attributes.push_back({"data-id", row.id});
+            attributes.push_back({"id", row_mark(row.id)});
+        }
         body += element("tr", attributes, cells_of(shown, row));
         if (row.below.empty()) continue;
         body += element("tr", {{"role", "row"}, {"class", "below"}},

@@ -28,15 +28,22 @@ Markup assumptions_section(const PageContent& page);
 Markup evidence_section(const PageContent& page);
 Markup cautions_section(const PageContent& page);
 
-// The place of a view in three dimensions among the pictures. A viewer would be added here and in the head of the page
-// (report_html.cpp); without it the still picture stands here and nothing is missing.
+// The place of the view in three dimensions among the pictures: the still picture, and beside it the data of the view.
+// Its script takes the picture's place where the browser can draw; without script nothing is missing.
 Markup view_in_three_dimensions(const PageContent& page);
 
 // The picture of that name; nothing when it could not be drawn.
 Markup page_picture(const PageContent& page, const char* file, const std::string& alt, const std::string& caption);
 
+// What a page may run.
+enum class PageScript
+{
+    none,
+    view,  // the script of the view in three dimensions, known by its fingerprint
+};
+
 // The head of a page that loads nothing, and the whole document.
-Markup page_head(const std::string& title, PagePaper paper = PagePaper::of_the_browser);
+Markup page_head(const std::string& title, PageScript script, PagePaper paper = PagePaper::of_the_browser);
 std::string html_document(const Markup& head, const Markup& body);
 
 // A file kept in the page: a link that saves it, and its checksum. `role`: "The case".

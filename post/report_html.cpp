@@ -4,6 +4,7 @@
 #include "post/page_sections.h"
 #include "post/page_style.h"
 #include "post/version.h"
+#include "post/view_script.h"
 
 namespace splicewright
 {
@@ -41,18 +42,26 @@ Markup contents(const std::vector<const PagePart*>& there)
     return element("nav", {{"aria-label", "Contents"}}, element("ol", list));
 }
 
+std::string from_hexadecimal(std::string_view text)
+{
+    std::string bytes;
+    for (std::size_t i = 0; i + 1 < text.size(); i += 2)
+        bytes += static_cast<char>(std::stoi(std::string(text.substr(i, 2)), nullptr, 16));
+    return bytes;
+}
+
 }  // namespace
 
-Markup page_head(const std::string& title, PagePaper paper)
+Markup page_head(const std::string& title, PageScript script, PagePaper paper)
 {
     const Markup sized = paper == PagePaper::a4 ? style_sheet("@page{size:A4}") : Markup();
     // The page may load nothing at all: what it shows stands inside it.
+    std::string policy = "default-src 'none'; img-src data:; style-src 'unsafe-inline'";
+    if (script == PageScript::view)
+        policy += "; script-src 'sha256-" + base64(from_hexadecimal(view_script_sha256)) + "'";
     return element("head",
                    element("meta", {{"charset", "utf-8"}}, {}) +
-                       element("meta",
-                               {{"http-equiv", "Content-Security-Policy"},
-                                {"content", "default-src 'none'; img-src data:; style-src 'unsafe-inline'"}},
-                               {}) +
+                       element("meta", {{"http-equiv", "Content-Security-Policy"}, {"content", policy}}, {}) +
                        element("meta", {{"name", "viewport"}, {"content", "width=device-width, initial-scale=1"}}, {}) +
                        element("meta", {{"name", "color-scheme"}, {"content", "light dark"}}, {}) +
                        element("title", title) + style_sheet(page_style) + sized);
@@ -81,7 +90,8 @@ std::string report_html(const Report& report, const PageExtras& extras, PagePape
                                                 element("p", {{"class", "kind"}},
                                                         words("Case file ") + user_words(extras.case_file.name) +
                                                             words(std::string(", splicewright ") + version())));
-    return html_document(page_head(report.asked.title, paper), header + contents(there) + element("main", sections));
+    return html_document(page_head(report.asked.title, PageScript::view, paper),
+                         header + contents(there) + element("main", sections) + script(view_script));
 }
 
 }  // namespace splicewright

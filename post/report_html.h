@@ -32,8 +32,9 @@ enum class PagePaper
     a4,
 };
 
-// The report as one HTML file that asks for nothing outside itself: no script, no link that loads.
-// Every number comes from the report as result.json does.
+// The report as one HTML file that asks for nothing outside itself: no link that loads, and no script but that of the
+// view in three dimensions, without which everything can be read as well. Every number comes from the report as
+// result.json does.
 std::string report_html(const Report& report, const PageExtras& extras, PagePaper paper = PagePaper::of_the_browser);
 
 }  // namespace splicewright

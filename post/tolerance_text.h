@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -30,6 +31,15 @@ struct ToleranceAnswer
 
 // Utilisation at the worse end over that as drawn; absent when neither end or no nominal was judged.
 std::optional<double> worst_change(const ToleranceEffect& effect, const OptionOutcome& nominal);
+
+// Parts of the text, which the page shows as well.
+std::vector<const ToleranceEffect*> by_change(const ToleranceAnswer& answer);  // those that move it most first
+std::string tolerance_end_text(const std::string& words, const OptionOutcome& outcome);  // "64.12 % at 5 mm"
+std::string as_drawn_text(const ToleranceAnswer& answer);
+std::string corner_text(const ToleranceAnswer& answer);
+std::string corners_tried_text(const ToleranceAnswer& answer);
+std::string watch_text(const ToleranceAnswer& answer);
+std::string left_out_text(const std::string& key);
 
 // The ends, those that move the governing utilisation most first; the worst corner; which dimension to watch.
 std::string tolerance_text(const ToleranceAnswer& answer);

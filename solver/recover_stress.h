@@ -19,4 +19,10 @@ RegionNodes region_nodes(const Mesh& mesh);
 StressAmplitude recovered_stress(const Mesh& mesh, const RegionNodes& nodes, const std::vector<ElasticConstants>& steel,
                                  const UnitSolution& solution);
 
+// How far the triangles that meet at a region node disagree: the largest distance of one triangle's stress there from
+// the recovered one, as the root of the sum of the squares of all nine tensor components, MPa. [n]
+// An indicator of the discretisation error, zero where one triangle stands alone; no bound.
+Eigen::VectorXd stress_spread(const SolvedFields& fields, const std::vector<ElasticConstants>& steel, LoadKind kind,
+                              const DisplacementAmplitude& displacement, const StressAmplitude& recovered);
+
 }  // namespace splicewright

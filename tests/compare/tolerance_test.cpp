@@ -53,6 +53,23 @@ TEST(Tolerances, FailWhenTheWorstCornerDoes)
     EXPECT_NE(ended.out.find("Worst corner (DOES NOT PASS)"), std::string::npos) << ended.out;
 }
 
+TEST(Tolerances, AreToldInAPageAsOnTheTerminal)
+{
+    const TemporaryFolder here;
+    const Ended ended = toleranced(here, toleranced_text("30 mm +- 1 mm", "100 mm"));
+    ASSERT_EQ(ended.status, 0) << ended.err;
+    const std::filesystem::path folder = here.path() / "a-tolerances";
+    const std::string html = file_bytes(folder / "report.html");
+    EXPECT_EQ(file_bytes(folder / "tolerances.txt"), ended.out);
+    EXPECT_EQ(file_bytes(folder / "case.toml"), file_bytes(here.path() / "a.toml"));
+    EXPECT_NE(html.find("Watch left.section[1].diameter."), std::string::npos);
+    // The share used at the worse end, as printed.
+    const std::size_t end = ended.out.find(" at 29 mm"), start = ended.out.rfind("  ", end) + 2;
+    ASSERT_NE(end, std::string::npos) << ended.out;
+    EXPECT_NE(html.find(ended.out.substr(start, end - start) + " at 29 mm"), std::string::npos) << ended.out;
+    EXPECT_EQ(html.find("<script"), std::string::npos);
+}
+
 TEST(Tolerances, AreRefusedWhereThereAreNone)
 {
     const TemporaryFolder here;

@@ -131,7 +131,9 @@ TEST(Page, AsksForNothingOutsideItself)
 {
     const std::string html = page_of(report_of("hill-climb-rear-left"));
     EXPECT_NE(html.find("default-src &#39;none&#39;"), std::string::npos);
-    EXPECT_EQ(html.find("<script"), std::string::npos);
+    // The data of the view in three dimensions, which no browser runs, and its script.
+    EXPECT_EQ(count(html, "<script"), 2U);
+    EXPECT_EQ(count(html, "<script type=\"text/plain\" id=\"view-3d-data\">"), 1U);
     EXPECT_EQ(html.find("<link"), std::string::npos);
     EXPECT_EQ(html.find("@import"), std::string::npos);
     EXPECT_EQ(html.find("url("), std::string::npos);
@@ -156,7 +158,7 @@ TEST(Page, HostileTextOfTheCaseAppearsAsText)
     report.cautions.push_back(script);
     report.making->heat.words.push_back(script);
     const std::string html = page_of(report);
-    EXPECT_EQ(html.find("<script"), std::string::npos);
+    EXPECT_EQ(count(html, "<script"), 2U);
     EXPECT_EQ(html.find("<img"), std::string::npos);
     EXPECT_EQ(html.find("\" onload"), std::string::npos);
     EXPECT_GE(count(html, "&lt;script&gt;alert(&#39;x&#39;)&lt;/script&gt;"), 6U);
@@ -165,7 +167,8 @@ TEST(Page, HostileTextOfTheCaseAppearsAsText)
 
 TEST(Page, EveryTagThatOpensCloses)
 {
-    const std::string html = page_of(report_of("hill-climb-rear-left"));
+    std::string html = page_of(report_of("hill-climb-rear-left"));
+    html.erase(html.find("<script>"));
     for (const char* tag : {"section", "table", "tbody", "tr", "td", "th", "details", "figure", "svg",  "g",
                             "text",    "ol",    "ul",    "li", "dl", "p",  "div",     "span",   "code", "bdi"})
     {

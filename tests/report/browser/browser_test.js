@@ -1,61 +1,25 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-// The report in a real browser: one claim for each run, named by the first argument; the others are result folders.
-// Skipped, status 77, without Chromium or without the packages of package.json.
+// The report in a real browser: one claim for each run, named by the first argument; the others are the folder of the
+// npm packages and result folders.
 import { readFileSync, statSync, existsSync, mkdtempSync, rmSync } from 'node:fs';
-import { createRequire } from 'node:module';
 import { execFileSync } from 'node:child_process';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import assert from 'node:assert/strict';
+import { axeSource, launched, opened, openView, resultOf } from './opened.js';
+import { viewClaims } from './view_claims.js';
 
-const skipped = 77;
-const [claim, packages, ...folders] = process.argv.slice(2);
+const [claim, , ...folders] = process.argv.slice(2);
 
-function skip(why) {
-  console.log(`skipped: ${why}`);
-  process.exit(skipped);
-}
-
-function installedBrowser() {
-  for (const file of [process.env.SPLICEWRIGHT_BROWSER, '/usr/bin/chromium', '/usr/bin/google-chrome'])
-    if (file && existsSync(file)) return file;
-  return skip('no Chromium: apt-get install chromium, or name one with SPLICEWRIGHT_BROWSER');
-}
-
-function loaded(name) {
-  try {
-    return createRequire(join(packages, 'package.json'))(name);
-  } catch {
-    return skip(`no npm package ${name}: ./run browser installs it`);
-  }
-}
-
-const playwright = loaded('playwright-core');
-const axeSource = readFileSync(createRequire(join(packages, 'package.json')).resolve('axe-core/axe.min.js'), 'utf8');
 const sectionsOfASplice = ['asked', 'drawing', 'governs', 'what-if', 'checks', 'pictures', 'handbook', 'life', 'making',
   'assumptions', 'evidence', 'cautions'];
 const largestBytes = 4e6;
 
-const resultOf = (folder) => JSON.parse(readFileSync(join(folder, 'result.json'), 'utf8'));
-
-// Opens the page of a result folder and keeps what it asks for and says.
-async function opened(browser, folder, options = {}) {
-  const context = await browser.newContext({ viewport: { width: 1280, height: 900 }, ...options });
-  const page = await context.newPage();
-  const heard = { requests: [], console: [] };
-  page.on('request', (request) => heard.requests.push(request.url()));
-  page.on('console', (message) => heard.console.push(message.text()));
-  page.on('pageerror', (error) => heard.console.push(String(error)));
-  const address = pathToFileURL(join(folder, 'report.html')).href;
-  await page.goto(address);
-  return { page, context, heard, address };
-}
-
 const claims = {
-  async sections(browser) {
+  async sections(browser, options = {}) {
     for (const folder of folders) {
-      const { page, context } = await opened(browser, folder);
+      const { page, context } = await opened(browser, folder, options);
       const found = await page.$$eval('main > section', (all) => all.map((one) => one.id));
       const result = resultOf(folder);
       const expected = sectionsOfASplice.filter((id) => result.making !== null || (id !== 'what-if' && id !== 'making'));
@@ -67,9 +31,9 @@ const claims = {
     }
   },
 
-  async numbers(browser) {
+  async numbers(browser, options = {}) {
     for (const folder of folders) {
-      const { page, context } = await opened(browser, folder);
+      const { page, context } = await opened(browser, folder, options);
       const result = resultOf(folder);
       const rows = new Map(await page.$$eval('tr[data-id]', (all) => all.map((row) =>
         [row.dataset.id, Array.from(row.cells, (cell) => cell.innerText.trim())])));
@@ -102,7 +66,8 @@ const claims = {
 
   async alone(browser) {
     for (const folder of folders) {
-      const { context, heard, address } = await opened(browser, folder);
+      const { page, context, heard, address } = await opened(browser, folder);
+      await openView(page);
       assert.deepEqual(heard.requests.filter((url) => url !== address && !url.startsWith('data:')), [], folder);
       assert.deepEqual(heard.console, [], folder);
       assert.ok(statSync(join(folder, 'report.html')).size < largestBytes, folder);
@@ -118,6 +83,7 @@ const claims = {
         const { page, context } = await opened(browser, folder, { bypassCSP: true, ...look });
         // All that folds is looked at as well.
         await page.$$eval('details', (all) => all.slice(0, 12).forEach((one) => { one.open = true; }));
+        await openView(page);
         await page.addScriptTag({ content: axeSource });
         const found = await page.evaluate(() => axe.run(document));
         assert.deepEqual(found.violations.map((one) => [one.id, one.nodes[0].html.slice(0, 200)]), [],
@@ -165,8 +131,12 @@ const claims = {
       const title = resultOf(folder).title;
       assert.equal(await page.innerText('h1'), title.replace(/\s+/g, ' '), folder);
       assert.equal(await page.title(), title.replace(/\s+/g, ' ').trim(), folder);
+      await openView(page);
+      assert.ok((await page.getAttribute('.view3d-stage', 'aria-label')).includes(title), folder);
       assert.equal(await page.evaluate(() => window.hit), undefined, folder);
-      assert.equal(await page.$$eval('script, [onclick], [onerror], [onload], main img:not([src^="data:image/png"])',
+      assert.deepEqual(await page.$$eval('script', (all) => all.map((one) => [one.type, one.id])),
+        [['text/plain', 'view-3d-data'], ['', '']], folder);
+      assert.equal(await page.$$eval('[onclick], [onerror], [onload], main img:not([src^="data:image/png"])',
         (all) => all.length), 0, folder);
       assert.deepEqual(heard.console, [], folder);
       const [wide, room] = await page.evaluate(() =>
@@ -180,11 +150,9 @@ const claims = {
   },
 };
 
+Object.assign(claims, viewClaims(folders, claims));
 assert.ok(claims[claim], `no such claim: ${claim}`);
-const browser = await playwright.chromium.launch({
-  executablePath: installedBrowser(),
-  args: process.getuid() === 0 ? ['--no-sandbox'] : [],
-});
+const browser = await launched();
 try {
   await claims[claim](browser);
 } finally {

@@ -1,0 +1,36 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <cstddef>
+#include <string>
+
+#include "post/report.h"
+
+namespace splicewright
+{
+
+// All that the view in three dimensions shows, for post/view3d/source/payload.js: a header in JSON, its length before
+// it as four bytes, then the arrays of each scenario, little-endian.
+//
+// Arrays of a scenario, in this order:
+//   z, r                      float, mm                                 [n_points] each
+//   stress and displacement   signed 16 bits, times the channel's step  [n_points] for each channel of each load:
+//                             torsion  rt tz; t        bending  rr tt zz rt tz rz; r t z
+//                             axial and press fit  rr tt zz rz; r z     MPa and mm, under the load as asked
+//   spread of the stress      8 bits, see `spread_step`                 [n_points] for each load
+//   part                      8 bits, region of a triangle              [n_triangles]
+//   triangle, skin, outline, unfused   16 bits, points                  [3 or 2, n]
+struct ViewPayload
+{
+    std::string bytes;           // empty where the mesh is so fine that no thinning makes it fit
+    bool all_scenarios = false;  // otherwise the sound splice alone
+};
+ViewPayload view_payload(const Report& report);
+
+// The most bytes that it may have; the section is thinned until it fits.
+constexpr std::size_t most_payload_bytes = 1250000;
+
+// A spread is peak * 2^(-k / spread_step) for k of 0 .. 254, rounded up, and nothing for 255.
+constexpr double spread_step = 8;
+
+}  // namespace splicewright
