@@ -59,7 +59,7 @@ LineChart crack_chart(const std::vector<const CrackGrowth*>& cracks)
     for (const CrackGrowth* crack : cracks)
     {
         ChartCurve curve{crack->site, {}};
-        for (const CrackPoint& point : crack->life.curve) curve.points.push_back({point.life, point.length_mm});
+        for (const CrackPoint& point : crack->life.curve) curve.points.emplace_back(point.life, point.length_mm);
         longest = std::max(longest, crack->life.life);
         chart.description +=
             fmt::format("At {} from {:.3g} mm to {:.3g} mm, where it breaks after {}. ", crack->site,

@@ -47,9 +47,9 @@ LineChart torque_chart(const Report& report)
         stiffness{"sleeve, by GJ alone", {}};
     for (const TorquePoint& point : report.torque_flow)
     {
-        sleeve.points.push_back({point.z, 100 * point.sleeve});
-        bar.points.push_back({point.z, 100 * (1 - point.sleeve)});
-        stiffness.points.push_back({point.z, 100 * point.by_stiffness});
+        sleeve.points.emplace_back(point.z, 100 * point.sleeve);
+        bar.points.emplace_back(point.z, 100 * (1 - point.sleeve));
+        stiffness.points.emplace_back(point.z, 100 * point.by_stiffness);
     }
     chart.curves = {sleeve, bar, stiffness};
     const Sleeve& shaped = *report.asked.sleeve;
@@ -71,8 +71,8 @@ LineChart surface_chart(const WeldSurface& surface)
     double highest = 0;
     for (const SurfacePoint& point : surface.points)
     {
-        shear.points.push_back({point.s, point.shear});
-        normal.points.push_back({point.s, point.normal});
+        shear.points.emplace_back(point.s, point.shear);
+        normal.points.emplace_back(point.s, point.normal);
         highest = std::max(highest, point.shear);
     }
     chart.curves = {shear, normal};
@@ -82,11 +82,11 @@ LineChart surface_chart(const WeldSurface& surface)
         toe{"continued to the toe", ChartSign::cross, {}};
     for (const SurfaceReading& reading : surface.readings)
         for (const double stress : {reading.shear, reading.normal})
-            (reading.rule == "linear" ? linear : quadratic).points.push_back({reading.s, stress});
+            (reading.rule == "linear" ? linear : quadratic).points.emplace_back(reading.s, stress);
     for (const SurfaceExtrapolation& value : surface.extrapolated)
     {
-        toe.points.push_back({value.s, value.shear});
-        toe.points.push_back({value.s, value.normal});
+        toe.points.emplace_back(value.s, value.shear);
+        toe.points.emplace_back(value.s, value.normal);
         if (value.rule == "quadratic")
             chart.description += fmt::format(" Continued to {} it is {:.0f} MPa.", value.site, value.shear);
     }

@@ -141,7 +141,8 @@ ThinnedSection thinned(const SolvedFields& fields, const CombinedLoad& load, con
         const bool is_free = use.n_triangles == 1;
         if ((!is_free && !use.between_regions) || on_axis(mesh, use)) continue;
         const auto& [first, middle, last] = triangle_edges[std::size_t(use.side)];
-        const auto local = [&](int k) { return number(nodes.triangle(k, use.triangle)); };
+        const int owner = use.triangle;
+        const auto local = [&nodes, &number, owner](int k) { return number(nodes.triangle(k, owner)); };
         std::vector<std::array<int, 2>> parts{{local(first), local(last)}};
         if (middles.keeps(use.node[1])) parts = {{local(first), local(middle)}, {local(middle), local(last)}};
         const bool is_unfused = open.contains(key);
