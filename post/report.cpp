@@ -103,6 +103,19 @@ std::optional<OverBar> over_bar(const Case& asked, const Judgement& sound, Side 
     return result;
 }
 
+const std::vector<std::string>& general_cautions()
+{
+    static const std::vector<std::string> list = {
+        "Advisory only: local vehicle law, club rules, the insurer and a qualified engineer or inspector decide.",
+        "Identify the steel first. Unknown or highly heat-treated bar: assume the worst, or do not weld.",
+        "Low-hydrogen process, preheat held to the last pass, slow cooling; wait a day or two before inspecting, cold "
+        "cracks come late. Look, then magnetic particles or penetrant; ultrasound for the butt.",
+        "Coatings off (zinc, epoxy), fresh air, eyes, skin and ears covered, a fire watch. No welding current through "
+        "bearings or joints; no joint, boot, seal or sensor ring in the heat.",
+        "A broken shaft can lock a wheel or flail: guard it, prove it, inspect it again, limit its life."};
+    return list;
+}
+
 std::vector<std::string> cautions(const Report& report)
 {
     const Judgement& sound = report.sound;
@@ -127,15 +140,7 @@ std::vector<std::string> cautions(const Report& report)
             fmt::format("{} handbook value{} disagree{} with the finite elements beyond what can be trusted: the "
                         "line that begins with Handbook names them, check --all lists all.",
                         disagree, disagree == 1 ? "" : "s", disagree == 1 ? "s" : ""));
-    list.insert(
-        list.end(),
-        {"Advisory only: local vehicle law, club rules, the insurer and a qualified engineer or inspector decide.",
-         "Identify the steel first. Unknown or highly heat-treated bar: assume the worst, or do not weld.",
-         "Low-hydrogen process, preheat held to the last pass, slow cooling; wait a day or two before inspecting, cold "
-         "cracks come late. Look, then magnetic particles or penetrant; ultrasound for the butt.",
-         "Coatings off (zinc, epoxy), fresh air, eyes, skin and ears covered, a fire watch. No welding current through "
-         "bearings or joints; no joint, boot, seal or sensor ring in the heat.",
-         "A broken shaft can lock a wheel or flail: guard it, prove it, inspect it again, limit its life."});
+    list.insert(list.end(), general_cautions().begin(), general_cautions().end());
     return list;
 }
 

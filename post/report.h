@@ -75,7 +75,9 @@ std::vector<CheckRow> checks_of(const Case& asked, const SolvedScenario& solved)
 std::optional<AgainstPlainBar> against_plain_bar(const Judgement& sound);
 std::optional<OverBar> over_bar(const Case& asked, const Judgement& sound, Side side);
 
-// Cautions that every report carries, and those of this case; reads all of the report but its cautions.
+// Cautions that every report carries.
+const std::vector<std::string>& general_cautions();
+// Those of this case, then the general ones; reads all of the report but its cautions.
 std::vector<std::string> cautions(const Report& report);
 
 }  // namespace splicewright

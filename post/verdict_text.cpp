@@ -83,10 +83,9 @@ std::string reliance_lines(const std::vector<CheckRow>& rows)
         return std::count_if(rows.begin(), rows.end(),
                              [mark](const CheckRow& row) { return reliance(row.provenance) == mark; });
     };
-    return wrapped(fmt::format(
-                       "m: a limit of this row is from memory ({} of {} rows); j: one is judgement or practice without "
-                       "a source ({}). Verify them before you rely on them; result.json names each source.",
-                       count('m'), rows.size(), count('j')),
+    return wrapped(fmt::format("m: a limit of this row is from memory ({} of {} rows); j: one is judgement or practice "
+                               "without a source ({}). Verify them before you rely on them.",
+                               count('m'), rows.size(), count('j')),
                    2) +
            "\n";
 }
@@ -132,7 +131,10 @@ bool governs_site(const std::vector<CheckRow>& rows, const CheckRow& row)
     return worst == nullptr || worst == &row;
 }
 
-std::string check_lines(const std::vector<CheckRow>& rows, Emphasis emphasis, RowsShown shown)
+// Rows on one screen; every row that does not pass is shown beyond them.
+constexpr std::size_t rows_on_screen = 10;
+
+std::vector<const CheckRow*> ordered_rows(const std::vector<CheckRow>& rows, RowsShown shown)
 {
     std::vector<const CheckRow*> ordered;
     for (const CheckRow& row : rows)
@@ -143,6 +145,15 @@ std::string check_lines(const std::vector<CheckRow>& rows, Emphasis emphasis, Ro
                          if (a->valid() != b->valid()) return a->valid();
                          return a->utilisation > b->utilisation;
                      });
+    return ordered;
+}
+
+std::string check_lines(const std::vector<CheckRow>& rows, Emphasis emphasis, RowsShown shown)
+{
+    std::vector<const CheckRow*> ordered = ordered_rows(rows, shown);
+    const std::size_t n_all = ordered.size();
+    if (shown == RowsShown::governing)
+        while (ordered.size() > rows_on_screen && ordered.back()->passes()) ordered.pop_back();
     const FirstColumns first = first_columns(rows, shown);
     std::string text =
         fmt::format("{} {:>7}   {:<17} {:<8}   {}\n", first.heading(), "used", "demand", "error", "against");
@@ -157,12 +168,13 @@ std::string check_lines(const std::vector<CheckRow>& rows, Emphasis emphasis, Ro
     else
     {
         const auto invalid = std::count_if(rows.begin(), rows.end(), [](const CheckRow& row) { return !row.valid(); });
-        text +=
-            wrapped(fmt::format("The worst method of each site; {} rows in all, {} of them may not govern: --all or "
-                                "result.json shows them.",
-                                rows.size(), invalid),
-                    2) +
-            "\n";
+        const std::string more =
+            n_all > ordered.size() ? fmt::format("; {} more are used less", n_all - ordered.size()) : std::string();
+        text += wrapped(fmt::format("The worst method of each site{}. --all shows all {} rows, of which {} may not "
+                                    "govern.",
+                                    more, rows.size(), invalid),
+                        2) +
+                "\n";
     }
     return text + reliance_lines(rows);
 }
@@ -188,9 +200,17 @@ std::string splice_line(const Report& report)
     return wrapped(fmt::format("The splice {}", text), 2) + "\n\n";
 }
 
-std::string what_if_lines(const Report& report, Emphasis emphasis)
+// One that lasts longer than the sound splice gains nothing: its notes say why.
+bool outlasts(const Report& report, const Judgement& scenario)
+{
+    const auto sound = least_life(report.sound.checks), changed = least_life(scenario.checks);
+    return sound && changed && changed->least > sound->least * 1.005;
+}
+
+std::string what_if_lines(const Report& report, Emphasis emphasis, RowsShown shown)
 {
     std::string text;
+    std::size_t n_remarks = report.what_if_notes.size();
     for (const Judgement& scenario : report.what_if)
     {
         const CheckRow* strength = governing(scenario.checks, CheckKind::strength);
@@ -199,11 +219,20 @@ std::string what_if_lines(const Report& report, Emphasis emphasis)
             fmt::format("{:<23} {}", scenario.answer.scenario.name, pass_word(scenario.passes(), emphasis));
         if (strength) line += fmt::format(": strength {:.0f} % ({})", 100 * strength->utilisation, strength->site);
         if (fatigue) line += fmt::format(", fatigue {:.0f} % ({})", 100 * fatigue->utilisation, fatigue->site);
-        text += fmt::format("{}\n  {}\n", line, wrapped(service_text(report.asked, scenario.checks), 4));
-        for (const std::string& note : scenario.notes) text += fmt::format("  {}\n", wrapped(note, 4));
+        std::string service = service_text(report.asked, scenario.checks);
+        if (shown == RowsShown::governing && outlasts(report, scenario)) service += "; count no gain";
+        text += fmt::format("{}\n  {}\n", line, wrapped(service, 4));
+        n_remarks += scenario.notes.size();
+        if (shown == RowsShown::all)
+            for (const std::string& note : scenario.notes) text += fmt::format("  {}\n", wrapped(note, 4));
     }
-    for (const std::string& note : report.what_if_notes) text += fmt::format("{}\n", wrapped(note, 2));
-    return text.empty() ? text : fmt::format("What if (for information, not part of the verdict)\n{}", text);
+    if (shown == RowsShown::all)
+        for (const std::string& note : report.what_if_notes) text += fmt::format("{}\n", wrapped(note, 2));
+    if (text.empty()) return text;
+    const std::string remarks = shown == RowsShown::governing && n_remarks > 0
+                                    ? fmt::format("; --all has {} remark{}", n_remarks, n_remarks == 1 ? "" : "s")
+                                    : std::string();
+    return fmt::format("What if (for information, not part of the verdict{})\n{}", remarks, text);
 }
 
 std::string over_bar_line(const Report& report)
@@ -222,9 +251,10 @@ std::string over_bar_line(const Report& report)
     return text.empty() ? text : wrapped(text, 2) + "\n";
 }
 
-std::string against_lines(const Report& report)
+std::string against_lines(const Report& report, RowsShown shown)
 {
     if (!report.against_plain_bar) return "";
+    if (shown == RowsShown::governing) return over_bar_line(report);
     const AgainstPlainBar& a = *report.against_plain_bar;
     std::string text = fmt::format("Against the bars alone: {:.0f} % of their strength ({} against {})",
                                    100 * a.strength_splice / a.strength_bar, a.splice_site, a.bar_site);
@@ -308,11 +338,30 @@ std::string list_lines(const std::string& title, const std::vector<std::string>&
     return text.empty() ? text : fmt::format("{}\n{}", title, text);
 }
 
-std::vector<std::string> default_lines(const Case& asked)
+std::string default_text(const Case& asked, RowsShown shown)
 {
     std::vector<std::string> lines;
     for (const DefaultUsed& used : asked.defaults) lines.push_back(default_words(used));
-    return lines;
+    if (lines.empty() || shown == RowsShown::all) return paragraph("Defaults", lines);
+    return fmt::format(
+        "\n{}", wrapped(fmt::format("Defaults: {} value{} you did not give {} taken; read them in "
+                                    "report.html or with --all",
+                                    lines.size(), lines.size() == 1 ? "" : "s", lines.size() == 1 ? "was" : "were"),
+                        2));
+}
+
+// On one screen those of the case, who decides, and what a broken shaft does.
+std::string caution_lines(const Report& report, RowsShown shown)
+{
+    if (shown == RowsShown::all) return list_lines("Cautions", report.cautions);
+    const std::vector<std::string>& general = general_cautions();
+    std::vector<std::string> lines;
+    for (const std::string& caution : report.cautions)
+        if (std::find(general.begin(), general.end(), caution) == general.end()) lines.push_back(caution);
+    lines.push_back(general.front());
+    lines.push_back(general.back());
+    return list_lines(fmt::format("Cautions; {} more for whoever welds stand in report.html", general.size() - 2),
+                      lines);
 }
 
 }  // namespace
@@ -323,16 +372,15 @@ std::string verdict_text(const Report& report, Emphasis emphasis, RowsShown show
                                    steel_line(report.asked, emphasis), load_lines(report.asked),
                                    check_lines(report.sound.checks, emphasis, shown));
     text += splice_line(report);
-    const std::string what_if = what_if_lines(report, emphasis);
+    const std::string what_if = what_if_lines(report, emphasis, shown);
     if (!what_if.empty()) text += what_if + "\n";
-    text += against_lines(report) + stiffness_line(report) + running_lines(report.asked, report.running_true) +
+    text += against_lines(report, shown) + stiffness_line(report) + running_lines(report.asked, report.running_true) +
             handbook_line(report.handbook) +
             (shown == RowsShown::all ? handbook_table(report.handbook) : std::string()) +
             evidence_line(report.sound.answer);
     text += paragraph("Not there", report.sound.answer.absent_sites);
-    text += paragraph("Defaults", default_lines(report.asked));
-    text += fmt::format("\n\n{}", list_lines("Cautions", report.cautions));
-    return text;
+    text += default_text(report.asked, shown);
+    return text + fmt::format("\n\n{}", caution_lines(report, shown));
 }
 
 }  // namespace splicewright

@@ -16,11 +16,11 @@ enum class Emphasis
 
 enum class RowsShown
 {
-    governing,  // of each site and kind
+    governing,  // of the sites that are used most; remarks, values taken and general cautions are only counted
     all,
 };
 
-// The verdict, 100 columns, UTF-8; on one screen with the governing rows.
+// The verdict, 100 columns, UTF-8; on one screen of about 60 lines with the governing rows.
 std::string verdict_text(const Report& report, Emphasis emphasis, RowsShown shown = RowsShown::governing);
 
 }  // namespace splicewright

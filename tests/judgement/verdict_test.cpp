@@ -126,6 +126,41 @@ TEST(Notes, SayThatTheSizeOfASolidBarIsItsWholeDiameter)
     EXPECT_EQ(n_told, 8);  // two toes by four methods each; of a butt that is not fused through it is the depth
 }
 
+TEST(Verdict, FitsOnOneScreenAndCountsWhatItLeavesOut)
+{
+    const Report& report = passing_report();
+    const std::string brief = verdict_text(report, Emphasis::plain);
+    const std::string all = verdict_text(report, Emphasis::plain, RowsShown::all);
+    EXPECT_LE(std::count(brief.begin(), brief.end(), '\n'), 66);
+    ASSERT_FALSE(report.asked.defaults.empty());
+    EXPECT_NE(brief.find(fmt::format("Defaults: {} values", report.asked.defaults.size())), std::string::npos);
+    EXPECT_NE(all.find(report.asked.defaults.front().field), std::string::npos);
+    for (const std::string& caution : report.asked.cautions)
+        EXPECT_NE(brief.find(caution.substr(0, 60)), std::string::npos) << caution;
+    for (const std::string& caution : general_cautions())
+        EXPECT_NE(all.find(caution.substr(0, 60)), std::string::npos) << caution;
+    EXPECT_NE(brief.find(general_cautions().front().substr(0, 60)), std::string::npos);
+}
+
+// A broken weld may move the crack to where it takes longer: that is no gain, and each such line says so.
+TEST(Verdict, CountsNoGainWhereABrokenWeldSeemsToLastLonger)
+{
+    Report report = passing_report();
+    ASSERT_FALSE(report.what_if.empty());
+    const std::string words = "; count no gain";
+    const auto n_told = [&]
+    {
+        const std::string text = verdict_text(report, Emphasis::plain);
+        std::size_t n = 0;
+        for (std::size_t at = text.find(words); at != std::string::npos; at = text.find(words, at + 1)) ++n;
+        return n;
+    };
+    const std::size_t before = n_told();
+    for (CheckRow& row : report.what_if.front().checks)
+        if (row.life) *row.life *= 1e6;
+    EXPECT_GT(n_told(), before);
+}
+
 TEST(Verdict, ShowsAllIdsAndTheWholeHandbookWhenAsked)
 {
     const Report& report = passing_report();
