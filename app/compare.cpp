@@ -14,6 +14,7 @@
 #include "app/write_charts.h"
 #include "cases/key_kinds.h"
 #include "post/compare_html.h"
+#include "post/sheet_svg.h"
 
 namespace splicewright
 {
@@ -150,14 +151,17 @@ Compared filled(const Study& study, const Computed& computed, OptionStore& store
     if (!search_words.empty()) compared.text += "\n" + search_words;
     write_result_file(folder / "ranking.txt", compared.text);
     write_result_file(folder / "case.toml", study.case_text);
-    write_result_file(
-        folder / "report.html",
-        compare_html(
-            {origin, compared.ranking, lines, search_words, {origin.case_file, study.case_text, origin.case_sha256}}));
-    const OutcomeOf outcome_of = [&](std::uint64_t index) { return outcome_in(store, study, index, computed); };
+    std::vector<NamedSheet> sheets;
     if (!best.empty())
-        compared.why_no_pictures = write_charts(
-            study_sheets(study, reserve, best.front().index, trade_off, cloud, outcome_of, chart_text_width()), folder);
+        sheets = study_sheets(
+            study, reserve, best.front().index, trade_off, cloud,
+            [&](std::uint64_t index) { return outcome_in(store, study, index, computed); }, chart_text_width());
+    compared.why_no_pictures = write_charts(sheets, folder);
+    std::vector<StudyChart> charts;
+    for (const NamedSheet& sheet : sheets) charts.push_back({sheet.name, sheet_svg(sheet.sheet)});
+    const PageFile asked{origin.case_file, study.case_text, origin.case_sha256};
+    write_result_file(folder / "report.html",
+                      compare_html({origin, compared.ranking, lines, search_words, asked, charts}));
     return compared;
 }
 

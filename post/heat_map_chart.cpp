@@ -95,15 +95,20 @@ private:
                               Align::centre});
     }
 
-    // Thick lines towards the neighbours to the right and above.
+    // Thick lines towards the neighbours to the right and above; grey parts itself.
     void part(Sheet& sheet, std::size_t x, std::size_t y) const
     {
-        const auto passes = [&](std::size_t i, std::size_t k) { return passes_with(cell(i, k), map_->origin.reserve); };
+        const auto parted = [&](std::size_t i, std::size_t k)
+        {
+            const OptionOutcome &here = cell(x, y), &there = cell(i, k);
+            return here.end == OptionEnd::judged && there.end == OptionEnd::judged &&
+                   passes_with(here, map_->origin.reserve) != passes_with(there, map_->origin.reserve);
+        };
         const Box place = box(x, y);
         const Stroke thick{5, {0.05, 0.45, 0.62}, {}};
-        if (x + 1 < nx_ && passes(x, y) != passes(x + 1, y))
+        if (x + 1 < nx_ && parted(x + 1, y))
             add_line(sheet, {{place.right, place.bottom}, {place.right, place.top}}, thick);
-        if (y + 1 < ny_ && passes(x, y) != passes(x, y + 1))
+        if (y + 1 < ny_ && parted(x, y + 1))
             add_line(sheet, {{place.left, place.top}, {place.right, place.top}}, thick);
     }
 

@@ -35,7 +35,11 @@ std::string rounded_down(double count)
     return counted(std::floor(count / step) * step);
 }
 
-std::string percent(double share, int digits) { return fmt::format("{:.{}g} %", 100 * share, digits); }
+std::string percent(double share, int digits)
+{
+    const double value = 100 * share + 0.0;  // no minus before a zero
+    return value < std::pow(10, digits) ? fmt::format("{:.{}g} %", value, digits) : fmt::format("{:.0f} %", value);
+}
 
 std::string life_words(double life)
 {

@@ -3,20 +3,13 @@
 
 #include <fmt/format.h>
 
-#include <cmath>
-
 #include "cases/plain_text.h"
+#include "post/colour_map.h"
 
 namespace splicewright
 {
 namespace
 {
-
-std::string hexadecimal(const Colour& colour)
-{
-    const auto byte = [](double channel) { return static_cast<int>(std::lround(255 * channel)); };
-    return fmt::format("#{:02x}{:02x}{:02x}", byte(colour.red), byte(colour.green), byte(colour.blue));
-}
 
 std::string escaped(const std::string& words)
 {

@@ -32,7 +32,7 @@ Axis utilisation_axis(const UtilisationChart& chart)
                 most = std::max(most, point.outcome.utilisation);
             }
     const bool is_logarithmic = most / least > much_more;
-    return {is_logarithmic ? least / 1.1 : 0, is_logarithmic ? most * 1.1 : most * 1.08, chart_field.bottom,
+    return {is_logarithmic ? least / 1.35 : 0, is_logarithmic ? most * 1.1 : most * 1.08, chart_field.bottom,
             chart_field.top, is_logarithmic};
 }
 
