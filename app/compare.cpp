@@ -9,9 +9,12 @@
 #include <set>
 #include <utility>
 
+#include "app/compare_charts.h"
 #include "app/result_folder.h"
+#include "app/write_charts.h"
 #include "cases/key_kinds.h"
 #include "post/compare_html.h"
+#include "post/sheet_svg.h"
 
 namespace splicewright
 {
@@ -112,34 +115,53 @@ std::ofstream opened(const std::filesystem::path& file)
     return stream;
 }
 
+TradeOff trade_off_of(const Study& study, const Computed& computed, OptionStore& store, double reserve)
+{
+    TradeOff trade_off(reserve);
+    for (std::uint64_t index = 0; index < study.size(); ++index)
+        trade_off.add(option_at(study, index, outcome_in(store, study, index, computed)));
+    return trade_off;
+}
+
 Compared filled(const Study& study, const Computed& computed, OptionStore& store, double reserve,
                 const std::filesystem::path& folder, const std::string& search_words)
 {
     const StudyOrigin origin = origin_of(study, reserve);
-    Compared compared{Ranking(reserve), {}};
+    const TradeOff trade_off = trade_off_of(study, computed, store, reserve);
+    Cloud cloud(trade_off.merit());
+    Compared compared{Ranking(reserve), {}, {}};
     std::ofstream csv = opened(folder / "options.csv"), json = opened(folder / "options.json");
     csv << csv_head(origin);
     json << json_head(origin);
     for (std::uint64_t index = 0; index < study.size(); ++index)
     {
         StudyOption option = option_at(study, index, outcome_in(store, study, index, computed));
+        option.non_dominated = trade_off.holds(option.outcome);
         csv << csv_line(option, reserve);
         json << json_option(option, origin);
+        if (!option.non_dominated) cloud.add(option.outcome, reserve);
         compared.ranking.add(std::move(option));
     }
-    json << json_tail(compared.ranking);
+    json << json_tail(compared.ranking, trade_off.merit());
+    for (std::ofstream* stream : {&csv, &json}) stream->close();
+    const auto& best = compared.ranking.best();
     std::vector<KeyLine> lines;
-    if (!compared.ranking.best().empty())
-        lines = lines_through(compared.ranking.best().front().index, study, computed, store);
-    compared.text = compare_text(origin, compared.ranking, lines);
+    if (!best.empty()) lines = lines_through(best.front().index, study, computed, store);
+    compared.text = compare_text(origin, compared.ranking, trade_off.merit(), lines);
     if (!search_words.empty()) compared.text += "\n" + search_words;
-    std::ofstream text = opened(folder / "ranking.txt"), input = opened(folder / "case.toml"),
-                  page = opened(folder / "report.html");
-    page << compare_html(
-        {origin, compared.ranking, lines, search_words, {origin.case_file, study.case_text, origin.case_sha256}});
-    text << compared.text;
-    input << study.case_text;
-    for (std::ofstream* stream : {&csv, &json, &text, &input, &page}) stream->close();
+    write_result_file(folder / "ranking.txt", compared.text);
+    write_result_file(folder / "case.toml", study.case_text);
+    std::vector<NamedSheet> sheets;
+    if (!best.empty())
+        sheets = study_sheets(
+            study, reserve, best.front().index, trade_off, cloud,
+            [&](std::uint64_t index) { return outcome_in(store, study, index, computed); }, chart_text_width());
+    compared.why_no_pictures = write_charts(sheets, folder);
+    std::vector<StudyChart> charts;
+    for (const NamedSheet& sheet : sheets) charts.push_back({sheet.name, sheet_svg(sheet.sheet)});
+    const PageFile asked{origin.case_file, study.case_text, origin.case_sha256};
+    write_result_file(folder / "report.html",
+                      compare_html({origin, compared.ranking, lines, search_words, asked, charts}));
     return compared;
 }
 

@@ -47,13 +47,14 @@ void sort_by_value(std::vector<KeyLine::Point>& points);
 // The outcome of an option from the store, or why there is none.
 OptionOutcome outcome_in(OptionStore& store, const Study& study, std::uint64_t index, const Computed& computed);
 
-// Reads all outcomes once, in order, and writes options.csv, options.json, ranking.txt, report.html and case.toml into
-// the folder as write_result_folder does; what ranking.txt says is returned beside the ranking. `search_words` stand at
-// its end.
+// Reads all outcomes twice, in order, and writes options.csv, options.json, ranking.txt, report.html, case.toml and the
+// charts into the folder as write_result_folder does; what ranking.txt says is returned beside the ranking.
+// `search_words` stand at its end.
 struct Compared
 {
     Ranking ranking;
     std::string text;
+    std::string why_no_pictures;  // empty when there are
 };
 Compared write_comparison(const Study& study, const Computed& computed, OptionStore& store, double reserve,
                           const std::filesystem::path& folder, const std::string& search_words = {});

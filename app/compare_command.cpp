@@ -150,6 +150,8 @@ int compare(const CompareOptions& options)
     const Compared compared = write_comparison(study, computed, store, options.reserve, folder, search_words);
     fmt::print("{}", compared.text);
     std::fflush(stdout);
+    if (!compared.why_no_pictures.empty())
+        fmt::print(stderr, "No PNG charts, only SVG: {}\n", compared.why_no_pictures);
     fmt::print(stderr, "All options: {}\n", fs::absolute(folder).string());
     return status_of(compared.ranking);
 }

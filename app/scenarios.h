@@ -31,9 +31,9 @@ Accuracy for_information(const Accuracy& accuracy);
 
 // Meshes, solves and judges one scenario.
 // An open slit whose gap the peak load would close is taken as snug instead, and a note says so.
-// Crack growth is judged at every sharp end of an unfused face that carries load, and notches of 0.05 mm where a wall is
-// thin; both to three times the error asked for.
-// Toes that the case makes other than the reference radius of the notch method are solved a second time with it.
+// Crack growth is judged at every sharp end of an unfused face that carries load, and notches of 0.05 mm where a wall
+// is thin; both to three times the error asked for. Toes that the case makes other than the reference radius of the
+// notch method are solved a second time with it.
 Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& accuracy);
 
 }  // namespace splicewright

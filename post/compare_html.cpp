@@ -7,6 +7,7 @@
 
 #include "post/line_chart.h"
 #include "post/page_sections.h"
+#include "cases/variation.h"
 #include "post/version.h"
 
 namespace splicewright
@@ -20,10 +21,10 @@ constexpr std::size_t most_values_named = 12;
 std::string values_words(const Variation& variation)
 {
     if (variation.values.size() > most_values_named)
-        return fmt::format("{} values from {} to {}", variation.values.size(), variation.values.front(),
-                           variation.values.back());
+        return fmt::format("{} values from {} to {}", variation.values.size(), plain_value(variation.values.front()),
+                           plain_value(variation.values.back()));
     std::string text;
-    for (const std::string& value : variation.values) text += (text.empty() ? "" : ", ") + value;
+    for (const std::string& value : variation.values) text += (text.empty() ? "" : ", ") + plain_value(value);
     return text;
 }
 
@@ -95,6 +96,31 @@ Markup line_figure(const KeyLine& line)
     return figure(chart_svg(chart), key_line_text(line));
 }
 
+struct ChartWords
+{
+    const char *name, *alt, *caption;
+};
+constexpr ChartWords chart_words[] = {
+    {"utilisation",
+     "Share used against one key, a line for each value of another, the region that passes shaded, governing sites "
+     "tagged where they change. The table of options has the numbers.",
+     "How much of what is allowed is used. A numbered tag names the governing site from there on."},
+    {"trade-off",
+     "Mass against life of every option; those that no other one beats are joined and listed. The table of options has "
+     "the numbers.",
+     "Mass against life: the joined options are those that no other passing one beats in both."},
+    {"heat-map", "Share used for each pair of values of two keys. The table of options has the numbers.",
+     "How much is used for each pair of values; grey pairs are no valid case or were not computed."}};
+
+Markup charts_part(const ComparePage& page)
+{
+    Markup inside;
+    for (const StudyChart& chart : page.charts)
+        for (const ChartWords& words : chart_words)
+            if (chart.name == words.name) inside += svg_figure(chart.svg, words.alt, words.caption);
+    return inside.empty() ? inside : section("charts", "Charts", inside);
+}
+
 Markup lines_part(const ComparePage& page)
 {
     Markup inside;
@@ -128,6 +154,7 @@ std::string compare_html(const ComparePage& page)
     Terms terms;
     Markup sections = asked_part(page, terms);
     sections += options_part(page, terms);
+    sections += charts_part(page);
     sections += lines_part(page);
     sections += evidence_part(page, terms);
     const std::string title = "Options of " + page.origin.case_file;

@@ -10,6 +10,12 @@
 namespace splicewright
 {
 
+// A chart of the study as an SVG file.
+struct StudyChart
+{
+    std::string name, svg;  // utilisation, trade-off or heat-map
+};
+
 // What a study is shown with beside its ranking.
 struct ComparePage
 {
@@ -18,6 +24,7 @@ struct ComparePage
     const std::vector<KeyLine>& lines;
     std::string search_words;  // of compare --find; may be empty
     PageFile case_file;
+    std::vector<StudyChart> charts;
 };
 
 // The outcome of a study as one HTML file that asks for nothing outside itself, in the manner of report_html.

@@ -16,6 +16,7 @@ struct StudyOption
     std::uint64_t index = 0;
     std::vector<std::string> values;  // in the order of the study's keys, without quotes
     OptionOutcome outcome;
+    bool non_dominated = false;  // post/trade_off.h; known once the whole study is
 };
 
 // "sleeve.length = 60 mm, sleeve.wall = 5 mm"; as many keys as values.

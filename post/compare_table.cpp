@@ -33,7 +33,7 @@ std::string csv_head(const StudyOrigin& origin)
     for (const Variation& variation : origin.variations) line += "," + csv_cell(variation.key);
     return line +
            ",end,passes,site,check,utilisation,error_pct,accuracy_reached,strength,fatigue,life,mass_kg,twist_deg,"
-           "reason\r\n";
+           "non_dominated,reason\r\n";
 }
 
 std::string csv_line(const StudyOption& option, double reserve)
@@ -42,13 +42,13 @@ std::string csv_line(const StudyOption& option, double reserve)
     std::string line = fmt::format("{}", option.index + 1);
     for (const std::string& value : option.values) line += "," + csv_cell(value);
     line += fmt::format(",{}", name_of(outcome.end));
-    if (outcome.end != OptionEnd::judged) return fmt::format("{},,,,,,,,,,,,{}\r\n", line, csv_cell(outcome.reason));
+    if (outcome.end != OptionEnd::judged) return fmt::format("{},,,,,,,,,,,,,{}\r\n", line, csv_cell(outcome.reason));
     const auto yes = [](bool holds) { return holds ? "yes" : "no"; };
     const std::string life = outcome.fatigue && !outcome.life ? "unlimited" : number(outcome.life);
-    return fmt::format("{},{},{},{},{},{},{},{},{},{},{},{},\r\n", line, yes(passes_with(outcome, reserve)),
+    return fmt::format("{},{},{},{},{},{},{},{},{},{},{},{},{},\r\n", line, yes(passes_with(outcome, reserve)),
                        csv_cell(outcome.site), csv_cell(outcome.check), outcome.utilisation, outcome.error_pct,
                        yes(outcome.accuracy_reached), outcome.strength, number(outcome.fatigue), life, outcome.mass_kg,
-                       outcome.twist_deg);
+                       outcome.twist_deg, yes(option.non_dominated));
 }
 
 std::string json_head(const StudyOrigin& origin)
@@ -79,10 +79,11 @@ std::string json_option(const StudyOption& option, const StudyOrigin& origin)
     outcome.erase("version");
     if (outcome.contains("passes")) outcome["passes"] = passes_with(option.outcome, origin.reserve);
     json.update(outcome);
+    if (option.outcome.end == OptionEnd::judged) json["non_dominated"] = option.non_dominated;
     return fmt::format("{}{}", option.index == 0 ? "" : ",\n", dumped(json));
 }
 
-std::string json_tail(const Ranking& ranking)
+std::string json_tail(const Ranking& ranking, Merit merit)
 {
     const StudyCounts& counts = ranking.counts();
     Json tail{{"counts",
@@ -91,6 +92,7 @@ std::string json_tail(const Ranking& ranking)
                 {"do_not_pass", counts.not_passing},
                 {"invalid", counts.invalid},
                 {"failed", counts.failed}}}};
+    tail["non_dominated_in"] = {"mass_kg", name_of(merit)};
     if (counts.passing > 0) tail["recommended_option"] = ranking.best().front().index + 1;
     return fmt::format("\n],\n{}\n", dumped(tail).substr(1));
 }

@@ -6,6 +6,7 @@
 
 #include "cases/variation.h"
 #include "post/compare_ranking.h"
+#include "post/trade_off.h"
 
 namespace splicewright
 {
@@ -20,7 +21,7 @@ struct StudyOrigin
     std::vector<Variation> variations;
 };
 
-constexpr int options_schema_version = 1;
+constexpr int options_schema_version = 2;
 
 // options.csv: RFC 4180, one line for each option.
 std::string csv_head(const StudyOrigin& origin);
@@ -29,6 +30,6 @@ std::string csv_line(const StudyOption& option, double reserve);
 // options.json in pieces, so that no study must be held in memory: head, options, tail.
 std::string json_head(const StudyOrigin& origin);
 std::string json_option(const StudyOption& option, const StudyOrigin& origin);  // with a comma before all but the first
-std::string json_tail(const Ranking& ranking);
+std::string json_tail(const Ranking& ranking, Merit merit);
 
 }  // namespace splicewright

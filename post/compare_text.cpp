@@ -31,8 +31,11 @@ Row option_row(const StudyOption& option, double reserve)
     const OptionOutcome& o = option.outcome;
     Row row{fmt::format("{}", option.index + 1)};
     row.insert(row.end(), option.values.begin(), option.values.end());
-    row.insert(row.end(), {percent(o.utilisation, digits), passes_with(o, reserve) ? "" : "!", error_words(o.error_pct),
-                           fmt::format("{} {}", o.check.substr(0, o.check.find('/')), o.site),
+    row.insert(row.end(), {percent(o.utilisation, digits),
+                           !passes_with(o, reserve) ? "!"
+                           : option.non_dominated   ? "*"
+                                                    : "",
+                           error_words(o.error_pct), fmt::format("{} {}", o.check.substr(0, o.check.find('/')), o.site),
                            o.fatigue ? life_words(o.life.value_or(INFINITY)) : "no cycles",
                            fmt::format("{:.4g} kg", o.mass_kg), fmt::format("{:.3g}°", o.twist_deg)});
     return row;
@@ -161,7 +164,8 @@ std::string not_judged_text(const StudyOrigin& origin, const StudyOption& option
                        values_text(origin, option), option.outcome.reason);
 }
 
-std::string compare_text(const StudyOrigin& origin, const Ranking& ranking, const std::vector<KeyLine>& lines)
+std::string compare_text(const StudyOrigin& origin, const Ranking& ranking, Merit merit,
+                         const std::vector<KeyLine>& lines)
 {
     std::string text = counts_text(origin, ranking.counts());
     if (!ranking.best().empty())
@@ -169,7 +173,12 @@ std::string compare_text(const StudyOrigin& origin, const Ranking& ranking, cons
         text += "\n" + aligned(option_rows(origin, ranking));
         const std::uint64_t more = ranking.counts().judged() - ranking.best().size();
         if (more > 0) text += fmt::format("and {} more: options.csv lists all.\n", counted(static_cast<double>(more)));
-        text += "Passing options by mass, then the others by what they use; !: does not pass.\n";
+        text +=
+            wrapped(fmt::format("Passing options by mass, then the others by what they use; !: does not pass; *: no "
+                                "other one that passes is as light and {}.",
+                                merit == Merit::life ? "lives as long" : "uses as little"),
+                    2) +
+            "\n";
     }
     text += examples_text(origin, ranking);
     text += "\n" + recommendation_text(origin, ranking);

@@ -35,7 +35,8 @@ std::string not_judged_text(const StudyOrigin& origin, const StudyOption& option
 
 // The ranked table, the counts, what was not judged, and the recommendation in words. `lines` run through the option
 // that is recommended or, when none passes, the least used one.
-std::string compare_text(const StudyOrigin& origin, const Ranking& ranking, const std::vector<KeyLine>& lines);
+std::string compare_text(const StudyOrigin& origin, const Ranking& ranking, Merit merit,
+                         const std::vector<KeyLine>& lines);
 
 // "sleeve.length: from 80 mm on it gains less than 1 % (64 % used, bar-toe.left governs)"; empty for a line with fewer
 // than two judged points.

@@ -14,7 +14,7 @@ namespace
 
 const std::string no_break_space = "\u00A0";
 
-constexpr double negligible = 0.001, endless = 1e4;  // times the life asked for: beyond them a number means nothing
+constexpr double negligible = 0.001;  // times the life asked for: below it a number means nothing
 
 }  // namespace
 
@@ -35,11 +35,15 @@ std::string rounded_down(double count)
     return counted(std::floor(count / step) * step);
 }
 
-std::string percent(double share, int digits) { return fmt::format("{:.{}g} %", 100 * share, digits); }
+std::string percent(double share, int digits)
+{
+    const double value = 100 * share + 0.0;  // no minus before a zero
+    return value < std::pow(10, digits) ? fmt::format("{:.{}g} %", value, digits) : fmt::format("{:.0f} %", value);
+}
 
 std::string life_words(double life)
 {
-    if (!std::isfinite(life) || life > endless) return fmt::format("> {} x", counted(endless));
+    if (!std::isfinite(life) || life > longest_life) return fmt::format("> {} x", counted(longest_life));
     if (life > 0 && life < negligible) return fmt::format("< {:g} x", negligible);
     return life >= 100 ? fmt::format("{} x", counted(life)) : fmt::format("{:.2g} x", life);
 }

@@ -15,6 +15,9 @@ std::string rounded_down(double count);
 // 0.937 as "93.7 %", with that many digits.
 std::string percent(double share, int digits);
 
+// Times the life asked for; beyond it a number has no meaning. Judgement.
+constexpr double longest_life = 1e4;
+
 // A multiple of the life asked for: "1.4 x", "182 x"; "> 10 000 x" beyond what has a meaning, infinite included.
 std::string life_words(double life);
 

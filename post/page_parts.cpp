@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "post/page_parts.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <array>
 #include <utility>
@@ -130,13 +132,30 @@ Markup figure(const Markup& drawing, const std::string& caption)
             element("figcaption", caption));
 }
 
+namespace
+{
+
+Markup image_figure(const char* type, std::string_view bytes, const std::string& alt, const std::string& caption)
+{
+    const Markup image = element("img",
+                                 {{"src", fmt::format("data:{};base64,{}", type, base64(bytes))},
+                                  {"alt", alt},
+                                  {"width", "1600"},
+                                  {"height", "1000"}},
+                                 {});
+    return figure(image, caption);
+}
+
+}  // namespace
+
 Markup png_figure(const PagePicture& picture, const std::string& alt, const std::string& caption)
 {
-    const Markup image = element(
-        "img",
-        {{"src", "data:image/png;base64," + base64(picture.png)}, {"alt", alt}, {"width", "1600"}, {"height", "1000"}},
-        {});
-    return figure(image, caption);
+    return image_figure("image/png", picture.png, alt, caption);
+}
+
+Markup svg_figure(const std::string& svg, const std::string& alt, const std::string& caption)
+{
+    return image_figure("image/svg+xml", svg, alt, caption);
 }
 
 std::string base64(std::string_view bytes)

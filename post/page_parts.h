@@ -58,6 +58,8 @@ struct PagePicture
     std::string file, png;  // name in the folder, its bytes
 };
 Markup png_figure(const PagePicture& picture, const std::string& alt, const std::string& caption);
+// An SVG file kept apart from the page, 1600 by 1000.
+Markup svg_figure(const std::string& svg, const std::string& alt, const std::string& caption);
 
 std::string base64(std::string_view bytes);
 

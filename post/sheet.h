@@ -62,6 +62,12 @@ struct Sheet
     std::vector<Text> text;  // over the fills
 };
 
+struct NamedSheet
+{
+    std::string name;  // of its file, without ending
+    Sheet sheet;
+};
+
 struct Box
 {
     double left = 0, bottom = 0, right = 0, top = 0;

@@ -29,6 +29,7 @@
 #include <array>
 #include <cmath>
 #include <fstream>
+#include <functional>
 #include <memory>
 
 #include "cases/problem.h"
@@ -232,7 +233,13 @@ void write_file(const std::filesystem::path& path, vtkUnsignedCharArray* bytes)
                              "check that the folder exists, may be written to, and has room"});
 }
 
-void write_page(vtkRenderWindow* window, const Page& page, const Typeface& face, const PictureRequest& request)
+struct Target
+{
+    std::filesystem::path folder;
+    double scale = 1;
+};
+
+void write_page(vtkRenderWindow* window, const Page& page, const Typeface& face, const Target& target)
 {
     std::array<vtkNew<vtkRenderer>, 3> layers;
     window->SetNumberOfLayers(static_cast<int>(layers.size()));
@@ -247,7 +254,7 @@ void write_page(vtkRenderWindow* window, const Page& page, const Typeface& face,
         if (!surface.shape.triangle.empty()) add_surface(layers[0], page.scene, surface);
     aim(layers[0], page.scene.view);
     add_fills(layers[1], page.sheet);
-    add_texts(layers[2], page.sheet, face, request.scale);
+    add_texts(layers[2], page.sheet, face, target.scale);
     window->Render();
 
     vtkNew<vtkWindowToImageFilter> image;
@@ -261,23 +268,23 @@ void write_page(vtkRenderWindow* window, const Page& page, const Typeface& face,
     writer->SetCompressionLevel(4);
     writer->Write();
     for (const auto& layer : layers) window->RemoveRenderer(layer);
-    write_file(request.folder / page.file, writer->GetErrorCode() == 0 ? writer->GetResult() : nullptr);
+    write_file(target.folder / page.file, writer->GetErrorCode() == 0 ? writer->GetResult() : nullptr);
 }
 
-std::vector<std::string> write_pages(vtkRenderWindow* window, const PictureRequest& request)
+// What is drawn once a window stands; returns the names of the files.
+using Drawing = std::function<std::vector<std::string>(vtkRenderWindow* window)>;
+
+std::vector<std::string> write_pages(vtkRenderWindow* window, const std::vector<Page>& pages, const Target& target)
 {
-    window->SetSize(static_cast<int>(std::lround(sheet_width * request.scale)),
-                    static_cast<int>(std::lround(sheet_height * request.scale)));
+    window->SetSize(static_cast<int>(std::lround(sheet_width * target.scale)),
+                    static_cast<int>(std::lround(sheet_height * target.scale)));
     window->SetDPI(dots_per_inch);
     window->SetMultiSamples(8);
     const Typeface face = typeface();
-    const PictureContent content = picture_content(request, text_width(face));
     std::vector<std::string> files;
-    std::vector<Page> pages{section_page(content), cutaway_page(content), close_up_page(content)};
-    if (request.scenarios.size() > 1) pages.push_back(scenarios_page(content));
     for (const Page& page : pages)
     {
-        write_page(window, page, face, request);
+        write_page(window, page, face, target);
         files.push_back(page.file);
     }
     return files;
@@ -300,15 +307,13 @@ private:
     int before_;
 };
 
-}  // namespace
-
-Pictures write_pictures(const PictureRequest& request)
+// In a window that needs no display, else on a display of our own.
+Pictures drawn(Display display, const Drawing& drawing)
 {
-    EXPECTS(request.scale > 0 && request.scale <= 8);
-    if (request.display == Display::none) return {{}, "pictures were not asked for"};
+    if (display == Display::none) return {{}, "pictures were not asked for"};
     const QuietVtk quiet;
     std::string why_not = "EGL was not to be used";
-    if (request.display == Display::automatic)
+    if (display == Display::automatic)
     {
         const OffscreenContext context;
         why_not = context.why_not();
@@ -316,15 +321,43 @@ Pictures write_pictures(const PictureRequest& request)
         {
             vtkNew<SurfacelessWindow> window;
             window->draw_in(&context);
-            return {write_pages(window, request), ""};
+            return {drawing(window), ""};
         }
     }
-    const VirtualDisplay display;
-    if (!display.why_not().empty()) return {{}, why_not + "; " + display.why_not()};
+    const VirtualDisplay virtual_display;
+    if (!virtual_display.why_not().empty()) return {{}, why_not + "; " + virtual_display.why_not()};
     vtkNew<vtkRenderWindow> window;
-    window->SetDisplayId(display.connection());
+    window->SetDisplayId(virtual_display.connection());
     window->SetOffScreenRendering(1);
-    return {write_pages(window, request), ""};
+    return {drawing(window), ""};
+}
+
+}  // namespace
+
+TextWidth measured_text_width()
+{
+    const QuietVtk quiet;
+    return text_width(typeface());
+}
+
+Pictures write_pictures(const PictureRequest& request)
+{
+    EXPECTS(request.scale > 0 && request.scale <= 8);
+    return drawn(request.display,
+                 [&](vtkRenderWindow* window)
+                 {
+                     const PictureContent content = picture_content(request, text_width(typeface()));
+                     std::vector<Page> pages{section_page(content), cutaway_page(content), close_up_page(content)};
+                     if (request.scenarios.size() > 1) pages.push_back(scenarios_page(content));
+                     return write_pages(window, pages, {request.folder, request.scale});
+                 });
+}
+
+Pictures write_sheets(const std::vector<NamedSheet>& sheets, const std::filesystem::path& folder, Display display)
+{
+    std::vector<Page> pages;
+    for (const NamedSheet& sheet : sheets) pages.push_back({sheet.name + ".png", {}, sheet.sheet});
+    return drawn(display, [&](vtkRenderWindow* window) { return write_pages(window, pages, {folder, 1}); });
 }
 
 }  // namespace splicewright

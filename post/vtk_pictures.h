@@ -20,4 +20,11 @@ struct Pictures
 // Throws CannotCompute when a file cannot be written.
 Pictures write_pictures(const PictureRequest& request);
 
+// Widths of texts as these pictures show them; needs nothing to draw on.
+TextWidth measured_text_width();
+
+// The same for flat sheets, each as <name>.png.
+Pictures write_sheets(const std::vector<NamedSheet>& sheets, const std::filesystem::path& folder,
+                      Display display = Display::automatic);
+
 }  // namespace splicewright

@@ -50,9 +50,15 @@ TEST(Compare, WritesTheSameFilesForAnyNumberOfWorkersAndShards)
     EXPECT_NE(from_shards.err.find("0 computed, 6 known before"), std::string::npos) << from_shards.err;
 
     const auto files = folder_bytes(here.path() / "one");
-    EXPECT_EQ(files.size(), 5U);
+    for (const char* name : {"options.csv", "options.json", "ranking.txt", "case.toml", "utilisation.svg",
+                             "trade-off.svg", "heat-map.svg"})
+        EXPECT_TRUE(files.contains(name)) << name;
     EXPECT_NE(files.at("report.html").find("Recommended: option"), std::string::npos);
     EXPECT_EQ(files.at("report.html").find("<script"), std::string::npos);
+    std::size_t n_charts = 0;
+    for (std::size_t at = 0; (at = files.at("report.html").find("data:image/svg+xml", at)) != std::string::npos; ++at)
+        ++n_charts;
+    EXPECT_EQ(n_charts, 3U);
     EXPECT_EQ(folder_bytes(here.path() / "two"), files);
     EXPECT_EQ(folder_bytes(here.path() / "three"), files);
     EXPECT_EQ(one.out, files.at("ranking.txt"));

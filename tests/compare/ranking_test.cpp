@@ -117,9 +117,9 @@ TEST(CompareTables, QuoteCellsAndHoldEveryOption)
 {
     const StudyOrigin origin{"a.toml", "00", 5, 1, {{"sleeve.material", {"\"A, B\"", "\"C\""}}}};
     EXPECT_EQ(csv_line({0, {"A, \"B\""}, failed_outcome("no, mesh")}, 1),
-              "1,\"A, \"\"B\"\"\",failed,,,,,,,,,,,,\"no, mesh\"\r\n");
+              "1,\"A, \"\"B\"\"\",failed,,,,,,,,,,,,,\"no, mesh\"\r\n");
     EXPECT_EQ(csv_line({1, {"C"}, judged_as(0.5, 2)}, 1),
-              "2,C,judged,yes,bar.left,fatigue/bar.left,0.5,0.5,no,0.25,0.5,2,2,1.5,\r\n");
+              "2,C,judged,yes,bar.left,fatigue/bar.left,0.5,0.5,no,0.25,0.5,2,2,1.5,no,\r\n");
     const auto cells = [](const std::string& line) { return std::count(line.begin(), line.end(), ','); };
     EXPECT_EQ(cells(csv_head(origin)), cells(csv_line({1, {"C"}, judged_as(0.5, 2)}, 1)));
 
@@ -131,7 +131,7 @@ TEST(CompareTables, QuoteCellsAndHoldEveryOption)
         text += json_option(option, origin);
         ranking.add(option);
     }
-    const nlohmann::json json = nlohmann::json::parse(text + json_tail(ranking));
+    const nlohmann::json json = nlohmann::json::parse(text + json_tail(ranking, Merit::life));
     EXPECT_EQ(json["options"].size(), 2U);
     EXPECT_EQ(json["options"][1]["values"]["sleeve.material"], "C");
     EXPECT_EQ(json["options"][1]["passes"], false);
@@ -146,13 +146,14 @@ TEST(CompareText, RecommendsTheLightestAndSaysWhenNonePasses)
     Ranking passing(1);
     passing.add({0, {"60 mm"}, judged_as(1.2, 1)});
     passing.add({1, {"70 mm"}, judged_as(0.8, 2)});
-    const std::string text = compare_text(origin, passing, {});
+    const std::string text = compare_text(origin, passing, Merit::life, {});
     EXPECT_NE(text.find("a.toml: 2 options, 1 pass, 1 do not"), std::string::npos) << text;
     EXPECT_NE(text.find("Recommended: option 2, sleeve.length = 70 mm"), std::string::npos) << text;
     Ranking none(1);
     none.add({0, {"60 mm"}, judged_as(1.2, 1)});
-    EXPECT_NE(compare_text(origin, none, {}).find("No option passes. The nearest is option 1"), std::string::npos);
-    EXPECT_NE(compare_text(origin, Ranking(1), {}).find("No option could be judged."), std::string::npos);
+    EXPECT_NE(compare_text(origin, none, Merit::life, {}).find("No option passes. The nearest is option 1"),
+              std::string::npos);
+    EXPECT_NE(compare_text(origin, Ranking(1), Merit::life, {}).find("No option could be judged."), std::string::npos);
 }
 
 }  // namespace

@@ -1,0 +1,129 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include <gtest/gtest.h>
+
+#include <algorithm>
+
+#include "post/number_words.h"
+#include "post/sheet_svg.h"
+#include "post/study_charts.h"
+#include "post/trade_off.h"
+
+namespace splicewright
+{
+namespace
+{
+
+OptionOutcome judged_as(double utilisation, double mass_kg, double life, const std::string& site = "bar.left")
+{
+    OptionOutcome outcome;
+    outcome.end = OptionEnd::judged;
+    outcome.passes = utilisation <= 1;
+    outcome.site = site;
+    outcome.utilisation = utilisation;
+    outcome.life = life;
+    outcome.mass_kg = mass_kg;
+    return outcome;
+}
+
+double width_of(const std::string& words, double size, Weight /*weight*/)
+{
+    return 0.6 * size * static_cast<double>(words.size());
+}
+
+std::vector<std::string> words_of(const Sheet& sheet)
+{
+    std::vector<std::string> words;
+    for (const Text& text : sheet.text) words.push_back(text.words);
+    return words;
+}
+
+auto count_of(const Sheet& sheet, const std::string& words)
+{
+    const std::vector<std::string> all = words_of(sheet);
+    return std::count(all.begin(), all.end(), words);
+}
+
+TEST(TradeOff, KeepsThePassingOptionsThatNoOtherOneBeats)
+{
+    TradeOff trade_off(1);
+    const std::vector<OptionOutcome> outcomes{
+        judged_as(0.9, 2, 3), judged_as(0.9, 1, 2), judged_as(0.9, 2.5, 2.5),  // the third is beaten by the first
+        judged_as(1.2, 0.5, 9), judged_as(0.9, 4, 30)};                        // the fourth does not pass
+    for (std::size_t i = 0; i < outcomes.size(); ++i) trade_off.add({i, {}, outcomes[i]});
+    std::vector<std::uint64_t> kept;
+    for (const StudyOption& option : trade_off.options()) kept.push_back(option.index);
+    EXPECT_EQ(kept, (std::vector<std::uint64_t>{1, 0, 4}));
+    EXPECT_TRUE(trade_off.holds(outcomes[0]));
+    EXPECT_FALSE(trade_off.holds(outcomes[2]));
+    EXPECT_FALSE(trade_off.holds(outcomes[3]));
+}
+
+UtilisationChart changing_site()
+{
+    UtilisationChart chart{{"a.toml", 1, 1, {}, {}}, "sleeve.length", "sleeve.wall", {}};
+    chart.lines.push_back({"6 mm",
+                           {{60, "60 mm", judged_as(1.3, 1, 1, "root.left")},
+                            {80, "80 mm", judged_as(1.1, 1, 1, "root.left")},
+                            {100, "100 mm", judged_as(0.8, 1, 1, "bar-toe.left")}}});
+    return chart;
+}
+
+TEST(UtilisationSheet, TagsTheGoverningSiteWhereALineBeginsAndWhereItChanges)
+{
+    const Sheet sheet = utilisation_sheet(changing_site(), width_of);
+    EXPECT_EQ(count_of(sheet, "root.left"), 1);
+    EXPECT_EQ(count_of(sheet, "bar-toe.left"), 1);
+    EXPECT_EQ(count_of(sheet, "1"), 2);  // on the line and in the key
+    EXPECT_EQ(count_of(sheet, "2"), 2);
+    EXPECT_EQ(count_of(sheet, "0 %"), 1);
+    EXPECT_EQ(count_of(sheet, "-0 %"), 0);
+    EXPECT_EQ(count_of(sheet, "100 %"), 1);
+    for (const char* tick : {"60 mm", "80 mm", "100 mm"}) EXPECT_EQ(count_of(sheet, tick), 1) << tick;
+}
+
+TEST(UtilisationSheet, AsksForTheReserve)
+{
+    UtilisationChart chart = changing_site();
+    chart.origin.reserve = 1.25;
+    EXPECT_EQ(count_of(utilisation_sheet(chart, width_of), "80 %"), 1);
+}
+
+TEST(HeatMapSheet, PartsWhatPassesFromWhatDoesNotAndLeavesInvalidPairsGrey)
+{
+    OptionOutcome invalid;
+    invalid.end = OptionEnd::invalid;
+    const HeatMap map{{"a.toml", 1, 1, {}, {}},
+                      "x",
+                      "y",
+                      {"1 mm", "2 mm"},
+                      {"3 mm", "4 mm"},
+                      {judged_as(0.5, 1, 1), judged_as(1.5, 1, 1), invalid, judged_as(0.7, 1, 1)}};
+    const Sheet sheet = heat_map_sheet(map, width_of);
+    for (const char* words : {"50 %", "150 %", "70 %", "invalid"}) EXPECT_EQ(count_of(sheet, words), 1) << words;
+    const auto thick =
+        std::count_if(sheet.fill.begin(), sheet.fill.end(), [](const Fill& fill) { return fill.colour.blue == 0.62; });
+    EXPECT_EQ(thick, 2);  // beside and above the pair that fails
+}
+
+TEST(SheetSvg, HoldsEveryTextOnceAndEscapesIt)
+{
+    UtilisationChart chart = changing_site();
+    chart.origin.case_file = "<script>alert(1)</script>&.toml";
+    const Sheet sheet = utilisation_sheet(chart, width_of);
+    const std::string svg = sheet_svg(sheet);
+    EXPECT_EQ(svg.find("<script"), std::string::npos);
+    EXPECT_NE(svg.find("&lt;script&gt;"), std::string::npos);
+    std::size_t n_texts = 0;
+    for (std::size_t at = svg.find("<text"); at != std::string::npos; at = svg.find("<text", at + 1)) ++n_texts;
+    EXPECT_EQ(n_texts, sheet.text.size());
+}
+
+TEST(Percent, HasNoExponentAndNoMinusBeforeZero)
+{
+    EXPECT_EQ(percent(13.27, 3), "1327 %");
+    EXPECT_EQ(percent(-0.0, 3), "0 %");
+    EXPECT_EQ(percent(0.9368, 3), "93.7 %");
+}
+
+}  // namespace
+}  // namespace splicewright
