@@ -203,7 +203,8 @@ std::vector<NamedSheet> study_sheets(const Study& study, double reserve, std::ui
     if (const auto chart = sheets.utilisation()) drawn.push_back({"utilisation", utilisation_sheet(*chart, width)});
     TradeOffChart weighed{sheets.origin({}), trade_off.merit(), {}, cloud.places(), trade_off.options()};
     for (const Variation& variation : study.variations) weighed.keys.push_back(variation.key);
-    if (study.size() > 1 && !(weighed.others.empty() && weighed.best.empty())) drawn.push_back({"trade-off", trade_off_sheet(weighed, width)});
+    if (study.size() > 1 && !(weighed.others.empty() && weighed.best.empty()))
+        drawn.push_back({"trade-off", trade_off_sheet(weighed, width)});
     if (const auto map = sheets.heat_map()) drawn.push_back({"heat-map", heat_map_sheet(*map, width)});
     return drawn;
 }

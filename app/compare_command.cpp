@@ -32,6 +32,7 @@ struct CompareOptions
     std::string shard;
     FindPlan find;  // no key: no search
     bool tolerances = false;
+    SamplePlan samples;
 };
 
 // "2/5"; the whole study without words.
@@ -103,7 +104,7 @@ int tell_tolerances(const CompareOptions& options, const PoolPlan& pool)
     if (!opened.has_value()) return refused(opened.problems());
     fmt::print(stderr, "Meshing and solving {} at the ends of its tolerances ...\n", options.case_file.string());
     const Result<ToleranceAnswer> answer =
-        tolerance_answer(options.case_file, {options.accuracy_pct}, pool, *opened.value());
+        tolerance_answer(options.case_file, {options.accuracy_pct}, pool, *opened.value(), options.samples);
     if (!answer.has_value()) return refused(answer.problems());
     fmt::print("{}", tolerance_text(answer.value()));
     std::fflush(stdout);
@@ -224,12 +225,18 @@ Command compare_command(CLI::App& program)
     CLI::Option* shard =
         words->add_option("--shard", options->shard, "Compute part i of n only, i/n, and write no result folder");
     add_search(*words, *options, *shard);
-    words
-        ->add_flag("--tolerances", options->tolerances,
-                   "Instead of options: every value of the case written with +- at both of its ends, and the worst "
-                   "corner; exit 0 when that passes")
-        ->excludes(shard)
-        ->excludes(vary);
+    CLI::Option* tolerances =
+        words
+            ->add_flag("--tolerances", options->tolerances,
+                       "Instead of options: every value of the case written with +- at both of its ends, the worst "
+                       "corner, and parts drawn at random between them; exit 0 when the corner passes")
+            ->excludes(shard)
+            ->excludes(vary);
+    words->add_option("--samples", options->samples.n, "Parts that --tolerances draws at random")
+        ->check(CLI::Range(0, 100'000))
+        ->capture_default_str()
+        ->needs(tolerances);
+    words->add_option("--seed", options->samples.seed, "Seed of those parts")->capture_default_str()->needs(tolerances);
     return {words, [options] { return compare(*options); }};
 }
 

@@ -10,6 +10,7 @@
 
 #include "app/content_hash.h"
 #include "app/scenarios.h"
+#include "app/source_hash.h"
 #include "cases/companion_files.h"
 #include "cases/compare_table.h"
 #include "cases/option_text.h"
@@ -65,6 +66,21 @@ Result<std::vector<Variation>> variations_from(const std::vector<std::string>& v
 
 }  // namespace
 
+std::uint64_t Study::size() const
+{
+    return together && !variations.empty() ? variations.front().values.size() : n_options(variations);
+}
+
+std::vector<KeyValue> Study::values_at(std::uint64_t index) const
+{
+    EXPECTS(index < size());
+    if (!together) return key_values(variations, index);
+    std::vector<KeyValue> values;
+    for (const Variation& variation : variations)
+        values.emplace_back(variation.key, variation.values.at(static_cast<std::size_t>(index)));
+    return values;
+}
+
 Result<Study> study_of(const std::filesystem::path& case_file, const std::vector<std::string>& vary,
                        const Accuracy& accuracy)
 {
@@ -78,7 +94,7 @@ Result<Study> study_of(const std::filesystem::path& case_file, const std::vector
 Study study_from(const Case& base, const std::filesystem::path& case_file, const std::vector<Variation>& variations,
                  const Accuracy& accuracy)
 {
-    Study study{case_file, base.text, variations, accuracy, {}, {}};
+    Study study{case_file, base.text, variations, accuracy, {}, {}, false};
     if (base.load.history) study.history = base.load.history->file;
     hash_companions(study);
     return study;
@@ -90,11 +106,14 @@ StudyOrigin origin_of(const Study& study, double reserve)
             study.accuracy.target_pct, reserve, study.variations};
 }
 
-ProgramVersion this_program() { return {version(), result_schema_version * 1000 + option_outcome_version}; }
+ProgramVersion this_program()
+{
+    return {version(), result_schema_version * 1000 + option_outcome_version, source_hash()};
+}
 
 std::string option_key(const Study& study, std::uint64_t index, const ProgramVersion& program)
 {
-    const std::vector<KeyValue> values = key_values(study.variations, index);
+    const std::vector<KeyValue> values = study.values_at(index);
     std::string history = study.history;
     for (const auto& [key, value] : values)
         if (key == history_key) history = plain_value(value);
@@ -102,12 +121,12 @@ std::string option_key(const Study& study, std::uint64_t index, const ProgramVer
     return joint_hash({option_text(study.case_text, values),
                        companion == study.companion_hash.end() ? std::string() : companion->second,
                        fmt::format("{} {}", study.accuracy.target_pct, study.accuracy.most_nodes), program.program,
-                       fmt::format("{}", program.result)});
+                       fmt::format("{}", program.result), program.sources});
 }
 
 OptionOutcome judged_option(const Study& study, std::uint64_t index)
 {
-    const std::string text = option_text(study.case_text, key_values(study.variations, index));
+    const std::string text = option_text(study.case_text, study.values_at(index));
     const Result<Case> asked = read_case(text, study.case_file.string(), companions_of(study));
     if (!asked.has_value()) return invalid_outcome(asked.problems());
     try
@@ -128,7 +147,7 @@ StudyOption option_at(const Study& study, std::uint64_t index, OptionOutcome out
 {
     StudyOption option;
     option.index = index;
-    for (const auto& [key, value] : key_values(study.variations, index)) option.values.push_back(plain_value(value));
+    for (const auto& [key, value] : study.values_at(index)) option.values.push_back(plain_value(value));
     option.outcome = std::move(outcome);
     return option;
 }

@@ -9,6 +9,7 @@
 #include <vector>
 
 #include "cases/case.h"
+#include "cases/option_text.h"
 #include "cases/variation.h"
 #include "post/compare_ranking.h"
 #include "post/compare_table.h"
@@ -27,7 +28,10 @@ struct Study
     std::map<std::string, std::string> companion_hash;  // by name, of every torque history that an option may name
     std::string history;                                // that of the case itself; may be empty
 
-    [[nodiscard]] std::uint64_t size() const { return n_options(variations); }
+    bool together = false;  // option n takes value n of every key, not every combination
+
+    [[nodiscard]] std::uint64_t size() const;
+    [[nodiscard]] std::vector<KeyValue> values_at(std::uint64_t index) const;
 };
 
 // From the words of --vary; without any, from [compare]. Every problem at once. `case_file` must be a case by itself.
@@ -45,11 +49,12 @@ struct ProgramVersion
 {
     std::string program;
     int result = 0;
+    std::string sources;  // their hash
 };
 ProgramVersion this_program();
 
 // Hash of all that the outcome of an option depends on: its canonical text, the torque history that it names, the
-// accuracy and the version.
+// accuracy, the version and the sources.
 std::string option_key(const Study& study, std::uint64_t index, const ProgramVersion& program);
 
 // The key at work: an option as a case, judged. Never throws CannotCompute: that is an outcome.

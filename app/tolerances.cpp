@@ -5,6 +5,7 @@
 
 #include <utility>
 
+#include "app/sample_points.h"
 #include "cases/key_kinds.h"
 #include "cases/read_case.h"
 #include "cases/units.h"
@@ -23,9 +24,10 @@ struct Moved
     OptionStore* store;
 };
 
-std::vector<StudyOption> options_of(const Moved& moved, const std::vector<Variation>& variations)
+std::vector<StudyOption> options_of(const Moved& moved, const std::vector<Variation>& variations, bool together = false)
 {
-    const Study study = study_from(moved.base, moved.case_file, variations, moved.accuracy);
+    Study study = study_from(moved.base, moved.case_file, variations, moved.accuracy);
+    study.together = together;
     const Computed computed = compute(study, {}, moved.pool, *moved.store);
     std::vector<StudyOption> options;
     for (std::uint64_t index = 0; index < study.size(); ++index)
@@ -33,11 +35,41 @@ std::vector<StudyOption> options_of(const Moved& moved, const std::vector<Variat
     return options;
 }
 
-Variation both_ends(const Tolerance& tolerance, Dimension dimension)
+// A value written with +- and what moves it.
+struct Movable
 {
-    const auto literal = [&](double value) { return fmt::format("\"{}\"", in_words(value, dimension)); };
-    return {tolerance.field,
-            {literal(tolerance.nominal - tolerance.plus_minus), literal(tolerance.nominal + tolerance.plus_minus)}};
+    Tolerance tolerance;
+    Dimension dimension;
+    // At a place from 0, the lower end, to 1.
+    [[nodiscard]] std::string literal(double place) const
+    {
+        const double value = tolerance.nominal + (2 * place - 1) * tolerance.plus_minus;
+        return fmt::format("\"{}\"", in_words(value, dimension));
+    }
+};
+
+Variation both_ends(const Movable& movable)
+{
+    return {movable.tolerance.field, {movable.literal(0), movable.literal(1)}};
+}
+
+void judge_samples(const Moved& moved, const std::vector<Movable>& movables, const SamplePlan& plan,
+                   ToleranceAnswer& answer)
+{
+    answer.sampled.seed = plan.seed;
+    if (plan.n == 0) return;
+    std::vector<Variation> sampled;
+    for (const Movable& movable : movables) sampled.push_back({movable.tolerance.field, {}});
+    for (const std::vector<double>& point : sample_points(plan.n, movables.size(), plan.seed))
+        for (std::size_t key = 0; key < movables.size(); ++key)
+            sampled[key].values.push_back(movables[key].literal(point[key]));
+    for (const StudyOption& option : options_of(moved, sampled, true))
+    {
+        ++answer.sampled.n;
+        if (option.outcome.end != OptionEnd::judged) ++answer.sampled.n_not_judged;
+        else if (option.outcome.passes) ++answer.sampled.n_pass;
+        answer.some_failed |= option.outcome.end == OptionEnd::failed;
+    }
 }
 
 // Each key at the end that uses more; the lower one where neither was judged.
@@ -74,19 +106,21 @@ void judge_corners(const Moved& moved, const std::vector<Variation>& ends, Toler
 }  // namespace
 
 Result<ToleranceAnswer> tolerance_answer(const std::filesystem::path& case_file, const Accuracy& accuracy,
-                                         const PoolPlan& pool, OptionStore& store)
+                                         const PoolPlan& pool, OptionStore& store, const SamplePlan& samples)
 {
     const Result<Case> base = read_case_file(case_file);
     if (!base.has_value()) return base.problems();
     const Moved moved{base.value(), case_file, accuracy, pool, &store};
     ToleranceAnswer answer;
+    std::vector<Movable> movables;
     std::vector<Variation> ends;
     for (const Tolerance& tolerance : base.value().tolerances)
     {
         const auto kind = kind_of_key(tolerance.field);
-        if (kind && kind->form != KeyForm::group) ends.push_back(both_ends(tolerance, kind->dimension));
+        if (kind && kind->form != KeyForm::group) movables.push_back({tolerance, kind->dimension});
         else answer.left_out.push_back(tolerance.field);
     }
+    for (const Movable& movable : movables) ends.push_back(both_ends(movable));
     if (ends.empty())
         return std::vector<Problem>{{case_file.string(), 0, 0, "", "",
                                      "has no value with a tolerance that can be moved",
@@ -100,6 +134,7 @@ Result<ToleranceAnswer> tolerance_answer(const std::filesystem::path& case_file,
             {end.key, plain_value(end.values[0]), plain_value(end.values[1]), options[0].outcome, options[1].outcome});
     }
     judge_corners(moved, ends, answer);
+    judge_samples(moved, movables, samples, answer);
     return answer;
 }
 

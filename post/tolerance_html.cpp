@@ -67,6 +67,11 @@ Markup corners_part(const ToleranceAnswer& answer)
     return section("corners", "All at their ends together", inside);
 }
 
+Markup sampled_part(const ToleranceAnswer& answer)
+{
+    return section("sampled", "As built", element("p", user_words(sampled_text(answer.sampled))));
+}
+
 Markup evidence_part(const TolerancePage& page, Terms& terms)
 {
     const Facts list{{"Accuracy asked", words(fmt::format("{:g} %", page.accuracy_pct))},
@@ -74,8 +79,7 @@ Markup evidence_part(const TolerancePage& page, Terms& terms)
     Markup inside =
         facts("How it was computed", list) + terms.explain({"checksum"}) + kept_file(page.case_file, "The case");
     inside += paragraph(
-        "Judged is the sound splice: its report by check has the cautions, the weak welds and the shop sheet. How "
-        "the values are spread between their ends is not asked.");
+        "Judged is the sound splice: its report by check has the cautions, the weak welds and the shop sheet.");
     inside += folded("The case file", element("pre", {{"tabindex", "0"}, {"dir", "auto"}}, words(page.case_file.bytes)),
                      true);
     return section("evidence", "Evidence", inside);
@@ -89,6 +93,7 @@ std::string tolerance_html(const TolerancePage& page)
     Markup sections = asked_part(page.answer, terms);
     sections += ends_part(page.answer);
     sections += corners_part(page.answer);
+    sections += sampled_part(page.answer);
     sections += evidence_part(page, terms);
     const std::string title = "Tolerances of " + page.case_file.name;
     const Markup header = element(

@@ -115,6 +115,7 @@ std::string tolerance_text(const ToleranceAnswer& answer)
     for (const ToleranceEffect* effect : ordered) text += effect_text(*effect, nominal, largest);
     text += "\n" + wrapped(corner_text(answer), 2) + "\n" + wrapped(corners_tried_text(answer), 2) + "\n";
     for (const std::string& words : answer.not_judged) text += wrapped(words, 2) + "\n";
+    text += wrapped(sampled_text(answer.sampled), 2) + "\n";
     text += wrapped(watch_text(answer), 2) + "\n";
     for (const std::string& key : answer.left_out) text += left_out_text(key) + "\n";
     return text;

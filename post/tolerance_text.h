@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "post/compare_ranking.h"
+#include "post/passing_share.h"
 
 namespace splicewright
 {
@@ -26,7 +27,8 @@ struct ToleranceAnswer
     bool every_corner = false;            // all were tried; otherwise the one that takes each key at its worse end
     bool some_failed = false;             // corners that could not be computed
     std::vector<std::string> not_judged;  // corners that break a rule or failed, in words
-    std::vector<std::string> left_out;    // keys with a tolerance that cannot be moved
+    SampledParts sampled;
+    std::vector<std::string> left_out;  // keys with a tolerance that cannot be moved
 };
 
 // Utilisation at the worse end over that as drawn; absent when neither end or no nominal was judged.
@@ -41,7 +43,8 @@ std::string corners_tried_text(const ToleranceAnswer& answer);
 std::string watch_text(const ToleranceAnswer& answer);
 std::string left_out_text(const std::string& key);
 
-// The ends, those that move the governing utilisation most first; the worst corner; which dimension to watch.
+// The ends, those that move the governing utilisation most first; the worst corner; the share of parts that pass; which
+// dimension to watch.
 std::string tolerance_text(const ToleranceAnswer& answer);
 
 }  // namespace splicewright

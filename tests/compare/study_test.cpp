@@ -51,8 +51,10 @@ TEST(Study, KeysChangeWithTheVersion)
     const ProgramVersion now = this_program();
     const std::string key = option_key(study, 0, now);
     EXPECT_EQ(option_key(study, 0, now), key);
-    EXPECT_NE(option_key(study, 0, {now.program + "x", now.result}), key);
-    EXPECT_NE(option_key(study, 0, {now.program, now.result + 1}), key);
+    EXPECT_NE(option_key(study, 0, {now.program + "x", now.result, now.sources}), key);
+    EXPECT_NE(option_key(study, 0, {now.program, now.result + 1, now.sources}), key);
+    EXPECT_NE(option_key(study, 0, {now.program, now.result, now.sources + "x"}), key);
+    EXPECT_EQ(now.sources.size(), 64U);
 }
 
 TEST(Study, KeysChangeWithTheContentOfTheTorqueHistory)

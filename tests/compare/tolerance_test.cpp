@@ -53,6 +53,21 @@ TEST(Tolerances, FailWhenTheWorstCornerDoes)
     EXPECT_NE(ended.out.find("Worst corner (DOES NOT PASS)"), std::string::npos) << ended.out;
 }
 
+// The stress of a round bar falls with the cube of its diameter, and the diameter is spread evenly over 4 mm: the share
+// that passes is known, and evenly spread points miss it by a few parts in a hundred at most.
+TEST(Tolerances, CountThePartsThatPassAsTheirDiameterTells)
+{
+    const TemporaryFolder here;
+    const Ended ended = toleranced(here, toleranced_text("21 mm +- 2 mm", "100 mm +- 5 mm"));
+    const double used = number_behind(ended.out, "As drawn ") / 100;
+    ASSERT_GT(used, 0) << ended.out;
+    const double share = (23 - 21 * std::cbrt(used)) / 4;
+    ASSERT_GT(share, 0.1);
+    ASSERT_LT(share, 0.9);
+    EXPECT_NEAR(number_behind(ended.out, "As built: ") / 100, share, 0.03) << ended.out;
+    EXPECT_LT(number_behind(ended.out, "lies between ") / 100, share) << ended.out;
+}
+
 TEST(Tolerances, AreToldInAPageAsOnTheTerminal)
 {
     const TemporaryFolder here;
