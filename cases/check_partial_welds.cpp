@@ -23,6 +23,7 @@ constexpr std::size_t most_plug_rings = 4;
 constexpr double least_plug_diameter = 4.0, greatest_plug_share = 0.5;  // mm; of the bar
 constexpr double clear_of_plug = 3.0;                                   // mm of metal beside a plug
 constexpr double least_plug_depth = 2.0, least_hole_left = 0.3;         // mm
+constexpr double greatest_share_of_wall = 0.5;
 constexpr double degree = radian_per_degree;
 
 void keep_angle(RuleReport& report, const std::string& field, double value, double least_deg, double greatest_deg,
@@ -102,6 +103,22 @@ void check_plugs(RuleReport& report, const Case& asked)
     }
 }
 
+// A bar out of line is met by the sleeve's bore, at the cost of the wall on one side.
+void check_crooked_bore(RuleReport& report, const Case& asked)
+{
+    const double offset = asked.joint->offset.value(), tilt = asked.joint->tilt.value();
+    const double way = offset + tilt * sleeve_reach(*asked.sleeve, Side::right);
+    const double wall =
+        (asked.sleeve->end_diameter.value() - asked.bar[1]->sections.front().diameter.value()) / 2;
+    const double greatest = greatest_share_of_wall * wall;
+    if (offset < 0 || tilt < 0 || way <= greatest + same_length.value()) return;
+    report.add(tilt > 0 ? "joint.tilt" : "joint.offset",
+               fmt::format("puts the right bar {} out of line where the sleeve ends, and at most {} is allowed: {:g} of "
+                           "the sleeve's height of {} there",
+                           mm(way), mm(greatest), greatest_share_of_wall, mm(wall)),
+               "straighten the shaft, or a shorter or thicker sleeve");
+}
+
 }  // namespace
 
 void check_lap_corner(RuleReport& report, const Case& asked)
@@ -133,6 +150,7 @@ void check_partial_welds(RuleReport& report, const Case& asked)
         keep_angle(report, fmt::format("sleeve.weld.start_{}", name_of(side)), weld.start[index(side)].value(), 0, 360,
                    "");
     check_plugs(report, asked);
+    check_crooked_bore(report, asked);
 }
 
 }  // namespace splicewright

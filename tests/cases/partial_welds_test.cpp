@@ -97,6 +97,16 @@ TEST(HalfLap, CornerRadiusHasRoom)
                         "offset_angle = \"360 deg\"");
 }
 
+TEST(HalfLap, BarOutOfLineLeavesHalfOfTheSleevesWall)
+{
+    // 42 mm at 1 deg are 0.733 mm, and 2 mm of offset; the sleeve stands 7.5 mm and then 4.5 mm over the 27 mm bar.
+    EXPECT_TRUE(messages(joined("offset = \"2 mm\"\ntilt = \"1 deg\"")).empty());
+    const std::string thin = with(with(joined("offset = \"2 mm\"\ntilt = \"1 deg\""), "\"42 mm\"", "\"36 mm\""),
+                                  "leg = \"6 mm\"", "leg = \"4 mm\"");
+    expect_only_problem(thin, "joint.tilt", "2.733 mm out of line where the sleeve ends, and at most 2.25 mm",
+                        "straighten the shaft");
+}
+
 TEST(BeyondRevolution, NamesWhatTheMeridianModelCannotShow)
 {
     const auto found = beyond_revolution(accepted(plugged(four_plugs)));
