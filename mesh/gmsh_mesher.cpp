@@ -99,7 +99,7 @@ FlatMesh taken_mesh(const Outline& outline)
 GmshSession::GmshSession(const char* model)
 {
     gmsh::initialize(0, nullptr, false);
-    gmsh::option::setNumber("General.Terminal", getenv("GV")?1:0);
+    gmsh::option::setNumber("General.Terminal", 0);
     gmsh::option::setNumber("General.AbortOnError", 0);
     gmsh::option::setNumber("General.NumThreads", 1);
     gmsh::option::setNumber("Mesh.MeshSizeExtendFromBoundary", 0);

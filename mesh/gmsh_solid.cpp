@@ -209,10 +209,14 @@ void build_geometry(const SolidGeometry& geometry)
             if (geometry.section.regions[i].name == joined_bars) faces = lap_faces(*geometry.lap, volumes[i]);
     const bool is_open = std::any_of(geometry.sweep.begin(), geometry.sweep.end(),
                                      [](const Sweep& sweep) { return sweep.extent < full_turn; });
-    if (!faces.empty() || !geometry.plugs.empty() || is_open)
+    if (!geometry.plugs.empty() || is_open) occ::fragment(all, faces, out, map);
+    else if (!faces.empty())
     {
-        occ::fragment(all, faces, out, map);
-        all = only(out, 3);
+        // The faces touch nothing but the bars and the sleeve around them; the others keep what they share with these.
+        Entities touched;
+        for (std::size_t i = 0; i < volumes.size(); ++i)
+            if (!geometry.section.regions[i].name.starts_with("fillet")) touched.emplace_back(3, volumes[i]);
+        occ::fragment(touched, faces, out, map);
     }
     occ::synchronize();
 }
@@ -263,9 +267,9 @@ FlatSolid taken_mesh()
 
 }  // namespace
 
-FlatSolid tetrahedra(const SolidGeometry& geometry, const std::vector<FaceShape>& shapes, double scale)
+FlatSolid tetrahedra(const SolidGeometry& geometry, const std::vector<FaceShape>& shapes, const SolidSizeField& field,
+                     double scale)
 {
-    const SolidSizeField field(geometry);
     FlatSolid flat;
     try
     {

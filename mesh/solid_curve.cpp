@@ -134,6 +134,11 @@ EdgeNodes add_edge_nodes(SolidMesh& mesh, const FlatSolid& flat, const std::vect
         }
         mesh.elements.push_back(element);
     }
+    return edges;
+}
+
+void mark_curved(const SolidMesh& mesh, EdgeNodes& edges)
+{
     edges.is_curved.assign(mesh.nodes.size(), false);
     for (const auto& [key, node] : edges.of_edge)
     {
@@ -143,7 +148,30 @@ EdgeNodes add_edge_nodes(SolidMesh& mesh, const FlatSolid& flat, const std::vect
         for (std::size_t d = 0; d < 3; ++d) bulge = std::max(bulge, std::abs(straight[d] - mesh.nodes[at(node)][d]));
         edges.is_curved[at(node)] = bulge > 1e-9;
     }
-    return edges;
+}
+
+// Of the shaft still in line. These edges border unfused faces, so that splitting leaves their nodes alone.
+std::map<std::string, std::vector<std::int32_t>> edge_nodes_of(const SolidMesh& mesh, const SolidGeometry& geometry)
+{
+    constexpr double same_place = 1e-6;  // mm
+    std::map<std::string, std::vector<std::int32_t>> found;
+    for (std::size_t n = 0; n < mesh.nodes.size(); ++n)
+    {
+        const SolidPoint p = point(mesh.nodes[n]);
+        const double r = std::hypot(p.x, p.y);
+        for (const PlugShape& plug : geometry.plugs)
+        {
+            const double along = p.x * std::cos(plug.angle) + p.y * std::sin(plug.angle);
+            const double across = p.y * std::cos(plug.angle) - p.x * std::sin(plug.angle);
+            if (along > 0 && std::abs(r - plug.bar_radius) < same_place &&
+                std::abs(std::hypot(across, p.z - plug.z) - plug.radius) < same_place)
+                found[plug.name].push_back(static_cast<std::int32_t>(n));
+        }
+        if (geometry.lap && std::abs(r - geometry.lap->fused_from) < same_place &&
+            distance_from_lap(*geometry.lap, p) < same_place)
+            found["land-edge"].push_back(static_cast<std::int32_t>(n));
+    }
+    return found;
 }
 
 using FaceKey = std::array<int, 3>;
@@ -216,15 +244,17 @@ CurvedSolid finished_solid(const FlatSolid& flat, const SolidGeometry& geometry,
     closed.mesh.regions.assign(flat.region.begin(), flat.region.end());
     closed.mesh.elements.reserve(flat.tetrahedra.size());
     EdgeNodes edges = add_edge_nodes(closed.mesh, flat, shapes);
-    made.straightened_edges = straighten_folded(closed.mesh, edges.is_curved);
-    made.curved_edges = static_cast<std::size_t>(std::count(edges.is_curved.begin(), edges.is_curved.end(), true));
-    closed.shape_faces = shape_faces_of(flat);
+    made.edge_nodes = edge_nodes_of(closed.mesh, geometry);
     if (geometry.out_of_line)
         for (auto& node : closed.mesh.nodes)
         {
             const SolidPoint moved = geometry.out_of_line->moved(point(node));
             node = {moved.x, moved.y, moved.z};
         }
+    mark_curved(closed.mesh, edges);
+    made.straightened_edges = straighten_folded(closed.mesh, edges.is_curved);
+    made.curved_edges = static_cast<std::size_t>(std::count(edges.is_curved.begin(), edges.is_curved.end(), true));
+    closed.shape_faces = shape_faces_of(flat);
     for (std::size_t t = 0; t < closed.mesh.elements.size(); ++t)
     {
         const auto [least, greatest] = jacobian_range(nodes_of(closed.mesh, t));

@@ -3,6 +3,8 @@
 
 #include <array>
 #include <cstdint>
+#include <map>
+#include <string>
 #include <unordered_map>
 #include <vector>
 
@@ -60,6 +62,7 @@ struct CurvedSolid
     SolidMesh mesh;
     std::size_t curved_edges = 0;
     std::size_t straightened_edges = 0;  // of those, edges that a curve would have folded an element at
+    std::map<std::string, std::vector<std::int32_t>> edge_nodes;  // on "land-edge" of a half lap and each "plug-edge.N"
     double smallest_jacobian_ratio = 1;  // least over greatest Jacobian determinant of an element
 };
 

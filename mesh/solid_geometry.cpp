@@ -172,6 +172,20 @@ bool is_left_of_lap(const LapShape& lap, SolidPoint where)
     return upper ? inside : !inside;
 }
 
+double distance_from_lap(const LapShape& lap, SolidPoint where)
+{
+    const double h = lap.half_length, rho = lap.corner_radius;
+    const double flat = std::hypot(where.y, std::max(0.0, std::abs(where.z) - (h - rho)));
+    double nearest = flat;
+    for (const double side : {1.0, -1.0})
+    {
+        const double y = side * where.y - rho, z = side * where.z - (h - rho);
+        if (y <= 0 && z >= 0) nearest = std::min(nearest, std::abs(std::hypot(y, z) - rho));
+        nearest = std::min(nearest, std::hypot(z - rho, std::min(y, 0.0)));
+    }
+    return nearest;
+}
+
 int region_at(const SolidGeometry& geometry, SolidPoint where)
 {
     const auto number = [&](const std::string& name)

@@ -88,4 +88,7 @@ int region_at(const SolidGeometry& geometry, SolidPoint where);
 // Of the half lap: whether a point of the bars lies on the left bar's side.
 bool is_left_of_lap(const LapShape& lap, SolidPoint where);
 
+// Distance of a point from the stepped face of the lap, its ends not ended, mm.
+double distance_from_lap(const LapShape& lap, SolidPoint where);
+
 }  // namespace splicewright

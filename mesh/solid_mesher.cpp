@@ -8,7 +8,7 @@
 #include <cmath>
 #include <set>
 
-#include "mesh/solid_size.h"
+#include "cases/problem.h"
 
 namespace splicewright
 {
@@ -16,8 +16,10 @@ namespace
 {
 
 constexpr std::size_t refine_from_dofs = 250000;  // from here on a coarse mesh is refined: faster than a fine one
-constexpr int most_meshes = 5;
-constexpr double growth_of_elements = 2.4;  // power of the scale that the number of elements falls with, near a mesh
+constexpr int most_meshes = 5, most_attempts = 4;
+constexpr double finer_after_failure = 0.9;
+constexpr double accepted_share = 0.75;  // of the tolerance, before splitting adds its nodes
+constexpr double usual_power = 2;        // of the scale that the number of elements falls with
 constexpr double least_scale = 0.02, greatest_scale = 50;
 constexpr double needed_per_quarter_turn = 3;  // elements on a notch arc below which its stress is not told; judgement
 constexpr double nodes_per_element = 1.45;     // of ten-node tetrahedra in a mesh with much surface
@@ -54,6 +56,26 @@ double first_scale(const SolidSizeField& field, double elements)
     return std::exp((low + high) / 2);
 }
 
+double measured_power(double scale, double ratio, double next_scale, double next_ratio)
+{
+    return std::clamp(std::log(ratio / next_ratio) / std::log(next_scale / scale), 1.0, 3.0);
+}
+
+// A mesh that fails is tried again a little finer: what fails is mostly a single face or sliver.
+FlatSolid meshed(const SolidGeometry& geometry, const std::vector<FaceShape>& shapes, const SolidSizeField& field,
+                 double scale)
+{
+    for (int attempt = 1;; ++attempt) try
+        {
+            return tetrahedra(geometry, shapes, field, scale);
+        }
+        catch (const CannotCompute&)
+        {
+            if (attempt == most_attempts) throw;
+            scale *= finer_after_failure;
+        }
+}
+
 void tell_coarse_sites(SolidMeshAnswer& answer, const SolidGeometry& geometry)
 {
     if (answer.elements_per_quarter_turn >= needed_per_quarter_turn) return;
@@ -80,20 +102,22 @@ SolidMeshAnswer solid_mesh(const Case& asked, const Scenario& scenario, const So
     double scale = first_scale(field, target / (3 * nodes_per_element) / (refine ? 8 : 1));
     SolidMeshAnswer answer;
     FlatSolid flat;
+    double last_scale = 0, last_ratio = 0;
     for (answer.meshes_made = 1;; ++answer.meshes_made)
     {
-        flat = tetrahedra(geometry, shapes, scale);
+        flat = meshed(geometry, shapes, field, scale);
         const double ratio = static_cast<double>(dofs_of(flat, refine)) / target;
-        answer.within_budget = std::abs(ratio - 1) <= size.tolerance;
-        if (std::abs(ratio - 1) <= size.tolerance / 2 || answer.meshes_made == most_meshes) break;
-        const double next = std::clamp(scale * std::pow(ratio, 1 / growth_of_elements), least_scale, greatest_scale);
-        if (next == scale) break;
-        scale = next;
+        if (std::abs(ratio - 1) <= accepted_share * size.tolerance || answer.meshes_made == most_meshes) break;
+        const double power = last_scale == 0 ? usual_power : measured_power(last_scale, last_ratio, scale, ratio);
+        last_scale = scale, last_ratio = ratio;
+        scale = std::clamp(scale * std::pow(ratio, 1 / power), least_scale, greatest_scale);
+        if (scale == last_scale) break;
     }
     if (refine) flat = refined(flat, shapes);
     CurvedSolid curved = finished_solid(flat, geometry, shapes);
     answer.mesh = std::move(curved.mesh);
     answer.regions = geometry.regions;
+    answer.edge_nodes = std::move(curved.edge_nodes);
     answer.absent_sites = geometry.section.absent_sites;
     answer.curved_edges = curved.curved_edges;
     answer.straightened_edges = curved.straightened_edges;

@@ -1,12 +1,14 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include <map>
 #include <string>
 #include <vector>
 
 #include "mesh/solid_flat.h"
 #include "mesh/solid_geometry.h"
 #include "mesh/solid_mesh.h"
+#include "mesh/solid_size.h"
 
 namespace splicewright
 {
@@ -25,6 +27,8 @@ struct SolidMeshAnswer
     std::vector<std::string> absent_sites;  // with the reason
     // Sites whose notches have fewer elements than their stress needs, with what they have.
     std::vector<std::string> coarse_sites;
+    // Nodes on sharp edges that have an intensity and no stress: "land-edge" of a half lap, "plug-edge.N".
+    std::map<std::string, std::vector<std::int32_t>> edge_nodes;
     std::size_t curved_edges = 0, straightened_edges = 0;
     double smallest_jacobian_ratio = 0;
     double elements_per_quarter_turn = 0;  // of a notch arc
@@ -39,6 +43,7 @@ SolidMeshAnswer solid_mesh(const Case& asked, const Scenario& scenario, const So
 
 // Four-node tetrahedra of the geometry, at a scale of its size field; parts recognised, nothing split.
 // The mesher's session opens and closes inside; nothing is printed.
-FlatSolid tetrahedra(const SolidGeometry& geometry, const std::vector<FaceShape>& shapes, double scale);
+FlatSolid tetrahedra(const SolidGeometry& geometry, const std::vector<FaceShape>& shapes, const SolidSizeField& field,
+                     double scale);
 
 }  // namespace splicewright

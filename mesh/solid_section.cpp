@@ -108,8 +108,12 @@ void join_bars(Outline& section)
     {
         OutlineCurve &first = section.curves[at(on_axis[0])], &second = section.curves[at(on_axis[1])];
         const auto is_end = [&](int point) { return section.points[at(point)].z != 0; };
-        first = {is_end(first.start) ? first.start : first.end, is_end(second.start) ? second.start : second.end,
-                 std::nullopt, "axis", false, 0};
+        first = {is_end(first.start) ? first.start : first.end,
+                 is_end(second.start) ? second.start : second.end,
+                 std::nullopt,
+                 "axis",
+                 false,
+                 0};
         shared.insert(on_axis[1]);
         std::erase(bars.curves, on_axis[1]);
     }
@@ -211,19 +215,27 @@ struct Wedge
     std::vector<int> below;
 };
 
-// Takes the fusion line and the part of the toe that lies in `body` out of it, and puts the wedge's lines in.
-// Returns nothing where the toe has no rounding there.
-std::optional<Wedge> cut_wedge(Outline& section, const std::string& body, const std::string& fusion,
-                               const std::string& toe, const std::string& fillet_name, const std::string& metal,
-                               double depth)
+// Where a wedge is cut, by the names of regions and curves.
+struct WedgePlace
 {
-    OutlineRegion& region = *region_named(section, body);
+    std::string body, metal;  // region that it is cut from; its name where the weld is open
+    std::string fusion, toe;  // curves between body and fillet, and around the toe
+    std::string surface;      // where the weld is open
+    std::string fillet;
+    double depth = 0;
+};
+
+// Takes the fusion line and the part of the toe that lies in the body out of it, and puts the wedge's lines in.
+// Returns nothing where the toe has no rounding there.
+std::optional<Wedge> cut_wedge(Outline& section, const WedgePlace& place)
+{
+    OutlineRegion& region = *region_named(section, place.body);
     std::vector<int> taken;
     for (const int c : region.curves)
-        if (section.curves[at(c)].name == fusion || section.curves[at(c)].name == toe) taken.push_back(c);
+        if (section.curves[at(c)].name == place.fusion || section.curves[at(c)].name == place.toe) taken.push_back(c);
     if (taken.size() != 2) return std::nullopt;
     const OutlineCurve line = section.curves[at(taken[0])], arc = section.curves[at(taken[1])];
-    const bool line_first = line.name == fusion;
+    const bool line_first = line.name == place.fusion;
     const OutlineCurve& straight = line_first ? line : arc;
     const OutlineCurve& round = line_first ? arc : line;
     const int middle = straight.start == round.start || straight.start == round.end ? straight.start : straight.end;
@@ -233,13 +245,14 @@ std::optional<Wedge> cut_wedge(Outline& section, const std::string& body, const 
     const double length = distance(a, b);
     OutlinePoint down{-(b.r - a.r) / length, (b.z - a.z) / length};
     if (down.z * (m.z - a.z) + down.r * (m.r - a.r) > 0) down = {-down.z, -down.r};
-    const int bottom = add_point(section, {(a.z + b.z) / 2 + depth * down.z, (a.r + b.r) / 2 + depth * down.r});
+    const int bottom =
+        add_point(section, {(a.z + b.z) / 2 + place.depth * down.z, (a.r + b.r) / 2 + place.depth * down.r});
     Wedge wedge;
-    wedge.surface = add_line(section, root, end, metal);
-    wedge.below = {add_line(section, root, bottom, fusion), add_line(section, bottom, end, fusion)};
+    wedge.surface = add_line(section, root, end, place.surface);
+    wedge.below = {add_line(section, root, bottom, place.fusion), add_line(section, bottom, end, place.fusion)};
     std::erase_if(region.curves, [&](int c) { return c == taken[0] || c == taken[1]; });
     region.curves.insert(region.curves.end(), wedge.below.begin(), wedge.below.end());
-    OutlineRegion& fillet = *region_named(section, fillet_name);
+    OutlineRegion& fillet = *region_named(section, place.fillet);
     const int gone = line_first ? taken[0] : taken[1];
     std::erase(fillet.curves, gone);
     fillet.curves.push_back(line_first ? taken[1] : taken[0]);
@@ -259,18 +272,24 @@ void open_weld(SolidGeometry& geometry, const SleeveWeld& weld, Side side)
     const Sweep open{welded.start + welded.extent, full_turn - welded.extent, 0};
     for (std::size_t i = 0; i < section.regions.size(); ++i)
         if (section.regions[i].name == "fillet." + name) geometry.sweep[i] = welded;
-    const auto add_open =
-        [&](const std::string& body, const std::string& metal, const std::string& fusion, const std::string& toe)
+    const WedgePlace in_bar{
+        bar, "bar." + name, "fusion bar." + name, "bar-toe." + name, "bar." + name, "fillet." + name, depth};
+    const WedgePlace in_sleeve{"sleeve." + name,
+                               "sleeve." + name,
+                               "fusion sleeve." + name,
+                               "sleeve-toe." + name,
+                               "sleeve end",
+                               "fillet." + name,
+                               depth};
+    for (const WedgePlace& place : {in_bar, in_sleeve})
     {
-        const auto wedge = cut_wedge(section, body, fusion, toe, "fillet." + name, metal, depth);
-        if (!wedge) return;
-        OutlineRegion part{metal, wedge->below};
+        const auto wedge = cut_wedge(section, place);
+        if (!wedge) continue;
+        OutlineRegion part{place.metal, wedge->below};
         part.curves.push_back(wedge->surface);
         section.regions.push_back(part);
         geometry.sweep.push_back(open);
-    };
-    add_open(bar, "bar." + name, "fusion bar." + name, "bar-toe." + name);
-    add_open("sleeve." + name, "sleeve." + name, "fusion sleeve." + name, "sleeve-toe." + name);
+    }
 }
 
 }  // namespace splicewright

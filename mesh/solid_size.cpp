@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 
 #include "mesh/solid_section.h"
 
@@ -19,9 +20,11 @@ constexpr double parts_of_land = 10;       // element at the edge of the lap's l
 constexpr double parts_of_leg = 5;         // element at a weld end over the leg, inverse
 constexpr double parts_of_plug = 5;        // element at a plug's edge over its radius, inverse
 constexpr double greatest_stretch = 8;     // chord over the width of a narrow ring
+constexpr double chord_of_radius = 0.7;    // longest chord of a circle over its radius
 constexpr double sagitta_share = 0.3;      // of that width, that a chord may stand off its circle
-// Tetrahedra for each cube of the edge length: a regular one has a volume of 0.118, and meshes are a little worse.
-constexpr double tetrahedra_per_cube = 10;
+// Tetrahedra for each cube of the edge length: a regular one has a volume of 0.118; steeply graded meshes have more.
+constexpr double tetrahedra_per_cube = 17;
+constexpr int steps_of_a_turn = 12;
 
 MeshSize section_size()
 {
@@ -58,8 +61,9 @@ SolidSizeField::SolidSizeField(const SolidGeometry& geometry)
         const double width = distance(a, b), radius = std::max(a.r, b.r);
         largest_ = std::max(largest_, radius);
         if (radius > 0)
-            narrow_.push_back(
-                {a, b, std::min(greatest_stretch * width, std::sqrt(8 * sagitta_share * width * radius))});
+            narrow_.push_back({a, b,
+                               std::min({greatest_stretch * width, std::sqrt(8 * sagitta_share * width * radius),
+                                         chord_of_radius * radius})});
     }
     for (std::size_t i = 0; i < section.regions.size(); ++i)
     {
@@ -80,24 +84,23 @@ SolidSizeField::SolidSizeField(const SolidGeometry& geometry)
             weld_ends_.push_back(end);
         }
     }
+    divide_section();
 }
 
 double SolidSizeField::lap_size(SolidPoint where) const
 {
     const LapShape& lap = *geometry_->lap;
     const double h = lap.half_length, rho = lap.corner_radius, r = std::hypot(where.x, where.y);
-    double size = 1e300, to_face = 1e300;
+    double size = 1e300;
     for (const double side : {1.0, -1.0})
     {
-        const double y = side * where.y, z = side * where.z;
-        const double to_corner = std::abs(std::hypot(y - rho, z - (h - rho)) - rho);
-        size = std::min(size,
-                        1.571 * rho / elements_per_quarter_turn + growth * (to_corner + outside(r, 0, lap.fused_from)));
-        to_face = std::min(to_face, std::hypot(z - h, outside(y, 0, 1e9)));
+        const double to_corner = std::abs(std::hypot(side * where.y - rho, side * where.z - (h - rho)) - rho);
+        size = std::min(size, std::numbers::pi / 2 * rho / elements_per_quarter_turn +
+                                  growth * (to_corner + outside(r, 0, lap.fused_from)));
     }
-    to_face = std::min(to_face, std::hypot(where.y, outside(where.z, -h, h)));
     if (lap.fused_from < lap.outer)
-        size = std::min(size, lap.fused_from / parts_of_land + growth * std::hypot(to_face, r - lap.fused_from));
+        size = std::min(size, lap.fused_from / parts_of_land +
+                                  growth * std::hypot(distance_from_lap(lap, where), r - lap.fused_from));
     return size;
 }
 
@@ -137,43 +140,47 @@ double SolidSizeField::at(SolidPoint where, double scale) const
     return std::min(scale * asked_at(where), needed_at({where.z, std::hypot(where.x, where.y)}));
 }
 
-double SolidSizeField::expected_elements(double scale) const
+// Cells of the section are halved until they are no larger than an element at scale 1, and swept around in steps.
+void SolidSizeField::divide_section()
 {
-    // Cells of the section are halved until they are no larger than an element, and swept around in steps.
     struct Cell
     {
         double z, r, half;
     };
-    const Outline& section = geometry_->section;
     double z_low = 1e300, z_high = -1e300;
-    for (const OutlinePoint& p : section.points) z_low = std::min(z_low, p.z), z_high = std::max(z_high, p.z);
+    for (const OutlinePoint& p : geometry_->section.points)
+        z_low = std::min(z_low, p.z), z_high = std::max(z_high, p.z);
     std::vector<Cell> open;
     for (double z = z_low + largest_ / 2; z < z_high + largest_ / 2; z += largest_)
         open.push_back({z, largest_ / 2, largest_ / 2});
-    double sum = 0;
     const bool is_round = !geometry_->lap && geometry_->plugs.empty() && weld_ends_.empty();
-    const int steps_around = is_round ? 1 : 12;
+    const int steps_around = is_round ? 1 : steps_of_a_turn;
     while (!open.empty())
     {
         const Cell cell = open.back();
         open.pop_back();
-        const double near = at({cell.r, 0, cell.z}, scale);
-        if (cell.half > near)
+        if (cell.half > at({cell.r, 0, cell.z}, 1))
         {
             const double h = cell.half / 2;
             for (const double dz : {-h, h})
                 for (const double dr : {-h, h}) open.push_back({cell.z + dz, cell.r + dr, h});
             continue;
         }
+        const double volume = full_turn / steps_around * cell.r * 4 * cell.half * cell.half;
         for (int i = 0; i < steps_around; ++i)
         {
             const double angle = full_turn * (i + 0.5) / steps_around;
             const SolidPoint p{cell.r * std::cos(angle), cell.r * std::sin(angle), cell.z};
-            if (region_at(*geometry_, p) < 0) continue;
-            const double volume = full_turn / steps_around * cell.r * 4 * cell.half * cell.half;
-            sum += tetrahedra_per_cube * volume / std::pow(at(p, scale), 3);
+            if (region_at(*geometry_, p) >= 0) parts_.push_back({volume, asked_at(p), needed_at({cell.z, cell.r})});
         }
     }
+}
+
+double SolidSizeField::expected_elements(double scale) const
+{
+    double sum = 0;
+    for (const Part& part : parts_)
+        sum += tetrahedra_per_cube * part.volume / std::pow(std::min(scale * part.asked, part.needed), 3);
     return sum;
 }
 

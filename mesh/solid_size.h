@@ -33,6 +33,11 @@ private:
     {
         double angle = 0, z_low = 0, z_high = 0, r_low = 0, r_high = 0, size = 0;
     };
+    struct Part  // of the volume
+    {
+        double volume = 0, asked = 0, needed = 0;  // mm^3, mm, mm
+    };
+    void divide_section();
     [[nodiscard]] double asked_at(SolidPoint where) const;
     [[nodiscard]] double lap_size(SolidPoint where) const;
     [[nodiscard]] double needed_at(OutlinePoint where) const;
@@ -41,6 +46,7 @@ private:
     SizeField section_;
     std::vector<Narrow> narrow_;
     std::vector<WeldEnd> weld_ends_;
+    std::vector<Part> parts_;
     double largest_ = 0;
 };
 
