@@ -302,6 +302,7 @@ FlatSolid tetrahedra(const SolidGeometry& geometry, const std::vector<FaceShape>
         refuse("the mesher gave no reason");
     }
     recognise_parts(flat, geometry, shapes);
+    part_flat_elements(flat);
     return flat;
 }
 

@@ -202,6 +202,13 @@ SolidPoint middle_on(const std::vector<const FaceShape*>& shapes, SolidPoint a, 
         const OutlinePoint on = nearest_on(**on_revolved, {middle.z, (ra + rb) / 2});
         if (length > 0) middle = {on.r * x / length, on.r * y / length, on.z};
     }
+    // Where the faces of a lap stop being fused they meet on a circle that none of them knows.
+    std::optional<FaceShape> rim;
+    for (const FaceShape* inner : shapes)
+        for (const FaceShape* outer : shapes)
+            if (inner->kind != FaceShape::Kind::revolved && inner->unfused && !outer->unfused &&
+                inner->r_high == outer->r_low)
+                rim = cylinder({0, 0, 0}, {0, 0, 1}, inner->r_high, "land-edge");
     constexpr int most_rounds = 60;
     for (int round = 0; round < most_rounds; ++round)
     {
@@ -212,6 +219,7 @@ SolidPoint middle_on(const std::vector<const FaceShape*>& shapes, SolidPoint a, 
             moved = std::max(moved, norm(minus(next, middle)));
             middle = next;
         }
+        if (rim) middle = projected(*rim, middle);
         if (moved < 1e-12) break;
     }
     return middle;

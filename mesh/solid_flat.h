@@ -48,6 +48,10 @@ double six_volumes(const SolidPoint& a, const SolidPoint& b, const SolidPoint& c
 // onto them exactly, tetrahedra turned to positive volume. Throws CannotCompute when a part of the mesh lies nowhere.
 void recognise_parts(FlatSolid& flat, const SolidGeometry& geometry, const std::vector<FaceShape>& shapes);
 
+// An element with two faces on one smooth surface is flat where they meet, and folds when it is curved: the edge
+// opposite to both is parted, so that each element has one of them.
+void part_flat_elements(FlatSolid& flat);
+
 // The shapes that each edge of a triangle lies on.
 std::unordered_map<std::uint64_t, std::vector<const FaceShape*>> shapes_of_edges(const FlatSolid& flat,
                                                                                  const std::vector<FaceShape>& shapes);

@@ -35,14 +35,18 @@ std::size_t edges_of(const FlatSolid& flat)
     return static_cast<std::size_t>(std::unique(keys.begin(), keys.end()) - keys.begin());
 }
 
-// Unknowns of the ten-node mesh before splitting; of the refined one where it is to be refined. Counts of a refined
+// Unknowns of the ten-node mesh; of the refined one where it is to be refined. Counts of a refined
 // mesh: edges e' = 2 e + 3 f + t with f faces, t elements; nodes v' = v + e.
-std::size_t dofs_of(const FlatSolid& flat, bool refine)
+std::size_t dofs_of(const FlatSolid& flat, const std::vector<FaceShape>& shapes, bool refine)
 {
     const std::size_t v = flat.nodes.size(), e = edges_of(flat), t = flat.tetrahedra.size();
-    if (!refine) return 3 * (v + e);
+    const auto unfused = static_cast<std::size_t>(std::count_if(
+        flat.triangles.begin(), flat.triangles.end(),
+        [&](const FlatSolid::Triangle& triangle) { return shapes[static_cast<std::size_t>(triangle.face)].unfused; }));
+    const std::size_t doubled = 2 * unfused;  // nodes: half a corner and one and a half middles for each triangle
+    if (!refine) return 3 * (v + e + doubled);
     const std::size_t inner = 4 * t;  // each inner face counts twice; outer faces are few
-    return 3 * (v + e + 2 * e + 3 * inner / 2 + t);
+    return 3 * (v + e + 2 * e + 3 * inner / 2 + t + 4 * doubled);
 }
 
 double first_scale(const SolidSizeField& field, double elements)
@@ -106,7 +110,7 @@ SolidMeshAnswer solid_mesh(const Case& asked, const Scenario& scenario, const So
     for (answer.meshes_made = 1;; ++answer.meshes_made)
     {
         flat = meshed(geometry, shapes, field, scale);
-        const double ratio = static_cast<double>(dofs_of(flat, refine)) / target;
+        const double ratio = static_cast<double>(dofs_of(flat, shapes, refine)) / target;
         if (std::abs(ratio - 1) <= accepted_share * size.tolerance || answer.meshes_made == most_meshes) break;
         const double power = last_scale == 0 ? usual_power : measured_power(last_scale, last_ratio, scale, ratio);
         last_scale = scale, last_ratio = ratio;

@@ -16,7 +16,7 @@ namespace splicewright
 // How fine a solid mesh is asked for.
 struct SolidMeshSize
 {
-    std::size_t dofs = 300000;  // unknowns: three for each node
+    std::size_t dofs = 1000000;  // unknowns: three for each node
     double tolerance = 0.2;     // by which the number may miss, as a share
 };
 

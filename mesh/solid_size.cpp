@@ -19,9 +19,9 @@ constexpr double parts_per_tip_reach = 6;  // of a sharp edge of an unfused face
 constexpr double parts_of_land = 10;       // element at the edge of the lap's land over the land's radius, inverse
 constexpr double parts_of_leg = 5;         // element at a weld end over the leg, inverse
 constexpr double parts_of_plug = 5;        // element at a plug's edge over its radius, inverse
-constexpr double greatest_stretch = 8;     // chord over the width of a narrow ring
-constexpr double chord_of_radius = 0.7;    // longest chord of a circle over its radius
-constexpr double sagitta_share = 0.3;      // of that width, that a chord may stand off its circle
+constexpr double greatest_stretch = 6;     // chord over the width of a narrow ring
+constexpr double chord_of_radius = 0.5;    // longest chord of a circle over its radius
+constexpr double sagitta_share = 0.15;     // of that width, that a chord may stand off its circle
 // Tetrahedra for each cube of the edge length: a regular one has a volume of 0.118; steeply graded meshes have more.
 constexpr double tetrahedra_per_cube = 17;
 constexpr int steps_of_a_turn = 12;
