@@ -15,7 +15,7 @@ namespace splicewright
 namespace
 {
 
-constexpr std::size_t refine_from_dofs = 250000;  // from here on a coarse mesh is refined: faster than a fine one
+constexpr std::size_t refine_from_dofs = 600000;  // from here on a coarse mesh is refined: faster than a fine one
 constexpr int most_meshes = 5, most_attempts = 4;
 constexpr double finer_after_failure = 0.9;
 constexpr double accepted_share = 0.75;  // of the tolerance, before splitting adds its nodes

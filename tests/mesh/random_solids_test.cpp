@@ -59,6 +59,7 @@ TEST_P(RandomSolid, IsMeshedWithoutAFoldAndHangsTogether)
     const Case asked = random_solid_case(GetParam());
     SolidMeshSize size;
     size.dofs = 60000;
+    size.tolerance = 1;
     const SolidMeshAnswer answer = solid_mesh(asked, {}, size);
     EXPECT_GT(answer.smallest_jacobian_ratio, 0);
     EXPECT_EQ(sample::parts_of(answer, answer.regions), 1);
