@@ -40,7 +40,7 @@ struct ElementForces
     Real* y = nullptr;        // [n, node_stride] N
 };
 
-// One step of the Chebyshev-Jacobi smoother over the nodes first to last:
+// One step of the Chebyshev-Jacobi smoother over the nodes first to last, at the start without y and d:
 // r -= y; d = keep d + step inverse_diagonal r; u += d.
 struct SmootherStep
 {
@@ -58,29 +58,8 @@ struct SolidKernels
     void (*straight_double)(const ElementForces<double>&) = nullptr;
     void (*curved_single)(const ElementForces<float>&) = nullptr;
     void (*curved_double)(const ElementForces<double>&) = nullptr;
+    void (*smooth_start)(const SmootherStep&) = nullptr;  // d = step inverse_diagonal r; u = d
     void (*smooth)(const SmootherStep&) = nullptr;
-    // y = A x, or y -= A x, for rows first to last of a matrix of dense blocks; see solver/solid_blocks.h.
-    void (*blocks_times)(const struct BlockProduct&) = nullptr;
-};
-
-enum class RowUse
-{
-    assign,
-    subtract,
-    add,
-};
-
-// Blocks of rows x columns numbers, column by column, each column padded to 4 or 8 numbers.
-struct BlockProduct
-{
-    int rows = 3, columns = 3;             // 3 or 6
-    const std::int64_t* starts = nullptr;  // [n_rows + 1]
-    const std::int32_t* places = nullptr;  // [n_blocks] column block of each block
-    const float* blocks = nullptr;         // [n_blocks, columns, padded rows]
-    const float* x = nullptr;              // [n_columns, padded columns]
-    float* y = nullptr;                    // [n_rows, padded rows]
-    RowUse use = RowUse::assign;
-    std::int64_t first = 0, last = 0;
 };
 
 // Null where the compiler or the processor does not know the vectors.

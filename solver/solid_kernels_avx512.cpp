@@ -8,7 +8,7 @@ namespace splicewright
 const SolidKernels* avx512_kernels()
 {
 #if defined(__AVX512F__) && defined(__AVX512DQ__) && defined(__AVX512VL__)
-    static constexpr SolidKernels kernels = kernels_named<16, 8>("avx512");
+    static constexpr SolidKernels kernels = kernels_named<8, 8>("avx512");
     const bool runs = __builtin_cpu_supports("avx512f") && __builtin_cpu_supports("avx512dq") &&
                       __builtin_cpu_supports("avx512vl") && __builtin_cpu_supports("fma");
     if (runs) return &kernels;

@@ -351,52 +351,40 @@ void curved_forces(const ElementForces<Real>& on)
     }
 }
 
+// D r of one node, D given by its upper triangle.
+SPLICEWRIGHT_INLINE void times_diagonal(const float* D, const Lanes<float, 4>::Row& r, Lanes<float, 4>::Row& z)
+{
+    using Row = Lanes<float, 4>::Row;
+    z = Row{D[0], D[1], D[2], 0} * r[0] + Row{D[1], D[3], D[4], 0} * r[1] + Row{D[2], D[4], D[5], 0} * r[2];
+}
+
+void start_smoothing(const SmootherStep& on)
+{
+    using Loose = Lanes<float, 4>::LooseRow;
+    for (std::int64_t i = on.first; i < on.last; ++i)
+    {
+        Lanes<float, 4>::Row z;
+        times_diagonal(on.inverse_diagonal + 8 * i, *reinterpret_cast<const Loose*>(on.r + 4 * i), z);
+        z *= on.step;
+        *reinterpret_cast<Loose*>(on.d + 4 * i) = z;
+        *reinterpret_cast<Loose*>(on.u + 4 * i) = z;
+    }
+}
+
 void smooth_nodes(const SmootherStep& on)
 {
     using Row = Lanes<float, 4>::Row;
     using Loose = Lanes<float, 4>::LooseRow;
     for (std::int64_t i = on.first; i < on.last; ++i)
     {
-        const float* D = on.inverse_diagonal + 8 * i;
         const Row r = *reinterpret_cast<const Loose*>(on.r + 4 * i) - *reinterpret_cast<const Loose*>(on.y + 4 * i);
-        const Row column0{D[0], D[1], D[2], 0}, column1{D[1], D[3], D[4], 0}, column2{D[2], D[4], D[5], 0};
-        const Row z = column0 * r[0] + column1 * r[1] + column2 * r[2];
+        Row z;
+        times_diagonal(on.inverse_diagonal + 8 * i, r, z);
         const Row d = on.keep * *reinterpret_cast<const Loose*>(on.d + 4 * i) + on.step * z;
         *reinterpret_cast<Loose*>(on.r + 4 * i) = r;
         *reinterpret_cast<Loose*>(on.d + 4 * i) = d;
         *reinterpret_cast<Loose*>(on.u + 4 * i) += d;
     }
-}
-
-template <int rows, int columns>
-void block_rows(const BlockProduct& on)
-{
-    constexpr int height = rows == 3 ? 4 : 8, width = columns == 3 ? 4 : 8;
-    using Column = typename Lanes<float, height>::V;
-    using Loose = typename Lanes<float, height>::LooseV;
-    for (std::int64_t i = on.first; i < on.last; ++i)
-    {
-        Column sum{};
-        for (std::int64_t n = on.starts[i]; n < on.starts[i + 1]; ++n)
-        {
-            const float* block = on.blocks + n * (columns * height);
-            const float* x = on.x + std::int64_t{on.places[n]} * width;
-#pragma GCC unroll 6
-            for (int j = 0; j < columns; ++j) sum += *reinterpret_cast<const Loose*>(block + j * height) * x[j];
-        }
-        Loose& y = *reinterpret_cast<Loose*>(on.y + i * height);
-        if (on.use == RowUse::assign) y = sum;
-        else if (on.use == RowUse::subtract) y -= sum;
-        else y += sum;
-    }
-}
-
-void block_product(const BlockProduct& on)
-{
-    if (on.rows == 3 && on.columns == 3) block_rows<3, 3>(on);
-    else if (on.rows == 3) block_rows<3, 6>(on);
-    else if (on.columns == 3) block_rows<6, 3>(on);
-    else block_rows<6, 6>(on);
 }
 
 template <int single_lanes, int double_lanes>
@@ -407,8 +395,8 @@ constexpr SolidKernels kernels_named(const char* name)
             straight_forces<double, double_lanes>,
             curved_forces<float, single_lanes>,
             curved_forces<double, double_lanes>,
-            smooth_nodes,
-            block_product};
+            start_smoothing,
+            smooth_nodes};
 }
 
 }  // namespace

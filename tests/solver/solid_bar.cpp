@@ -125,7 +125,7 @@ SolidMesh round_bar(const BarShape& shape)
     std::vector<Eigen::Vector3d> corners;
     for (int k = 0; k <= shape.layers; ++k)
     {
-        const double z = shape.length * k / shape.layers;
+        const double z = shape.length * shape.layer_at(static_cast<double>(k) / shape.layers);
         corners.emplace_back(0, 0, z);
         for (int i = 1; i <= shape.rings; ++i)
             for (int j = 0; j < 6 * i; ++j)
@@ -235,18 +235,18 @@ void split_between(SolidMesh& mesh, int a, int b, const std::string& name,
 SolidMesh spliced_bar(int rings, int layers)
 {
     constexpr double half = 100, outside = 20;  // mm
-    SolidMesh mesh = round_bar({outside, 2 * half, rings, layers, Curving::skin});
-    move_nodes(mesh,
-               [](const Eigen::Vector3d& p)
-               {
-                   const double t = p.z() / half - 1;
-                   return Eigen::Vector3d(p.x(), p.y(), half * t * (0.4 + 0.6 * t * t));
-               });
+    BarShape shape{outside, 2 * half, rings, layers};
+    shape.layer_at = [](double part)
+    {
+        const double t = 2 * part - 1;
+        return 0.5 + 0.5 * t * (0.4 + 0.6 * t * t);
+    };
+    SolidMesh mesh = round_bar(shape);
     const double bore = outside * std::round(0.7 * rings) / rings;
     set_regions(mesh, [&](const Eigen::Vector3d& p)
                 { return radius_at(p) > bore * std::cos(std::numbers::pi / (3 * rings)) ? 1 : 0; });
     split_between(mesh, 0, 1, "slit",
-                  [](const Eigen::Vector3d& p) { return std::abs(p.z()) > 5 && std::abs(p.z()) < 60; });
+                  [](const Eigen::Vector3d& p) { return std::abs(p.z() - half) > 5 && std::abs(p.z() - half) < 60; });
     return mesh;
 }
 

@@ -24,6 +24,7 @@ struct BarShape
     double radius = 10, length = 60;  // mm
     int rings = 4, layers = 12;
     Curving curving = Curving::skin;
+    std::function<double(double)> layer_at = [](double part) { return part; };  // both 0 to 1 along the length
 };
 SolidMesh round_bar(const BarShape& shape);
 
