@@ -160,23 +160,4 @@ Eigen::Matrix<double, 30, 30> solid_stiffness(const ElasticConstants& steel, con
     return K;
 }
 
-Eigen::Matrix<double, 6, 10> solid_diagonal(const ElasticConstants& steel, const SolidElementNodes& nodes)
-{
-    Eigen::Matrix<double, 6, 10> diagonal = Eigen::Matrix<double, 6, 10>::Zero();
-    const double lambda = lambda_of(steel), mu = steel.G();
-    for_each_point(nodes,
-                   [&](const Eigen::Matrix<double, 10, 3>& dN, double weight)
-                   {
-                       for (int i = 0; i < 10; ++i)
-                       {
-                           const double x = dN(i, 0), y = dN(i, 1), z = dN(i, 2);
-                           const double both = weight * (lambda + mu), rest = weight * mu * (x * x + y * y + z * z);
-                           diagonal.col(i) +=
-                               both * Eigen::Matrix<double, 6, 1>{x * x, x * y, x * z, y * y, y * z, z * z};
-                           diagonal.col(i) += rest * Eigen::Matrix<double, 6, 1>{1, 0, 0, 1, 0, 1};
-                       }
-                   });
-    return diagonal;
-}
-
 }  // namespace splicewright

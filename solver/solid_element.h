@@ -57,7 +57,4 @@ Eigen::Matrix<double, 6, 1> solid_stress(const ElasticConstants& steel, const Ei
 // Stiffness of one element, N/mm; freedoms node by node, x y z.
 Eigen::Matrix<double, 30, 30> solid_stiffness(const ElasticConstants& steel, const SolidElementNodes& nodes);
 
-// The 3 x 3 block of each node on the diagonal of the stiffness, xx xy xz yy yz zz.
-Eigen::Matrix<double, 6, 10> solid_diagonal(const ElasticConstants& steel, const SolidElementNodes& nodes);
-
 }  // namespace splicewright

@@ -181,7 +181,7 @@ void SolidOperator<Real>::sum_slots(std::int64_t first, std::int64_t last, Real*
 }
 
 template <class Real>
-void SolidOperator<Real>::finish(std::int64_t first, std::int64_t last, Real* y) const
+void SolidOperator<Real>::hold(std::int64_t first, std::int64_t last, Real* y) const
 {
     if (held == nullptr) return;
     auto at = std::ranges::lower_bound(*held, first, {}, [](const HeldNode& h) { return std::int64_t{h.node}; });

@@ -47,6 +47,13 @@ ElementFactors<double> element_factors(SolidTeam& team, const SolidMesh& mesh, c
                                        const std::vector<ElasticConstants>& steel);
 ElementFactors<float> in_single_precision(SolidTeam& team, const ElementFactors<double>& factors);
 
+template <class Real>
+struct OperatorLoad
+{
+    const Real* x = nullptr;  // [n_nodes, node_stride]
+    Real* y = nullptr;        // [n_rows, node_stride]
+};
+
 // What the stiffness is made of, and how it is applied: never stored as a matrix.
 template <class Real>
 struct SolidOperator
@@ -59,37 +66,49 @@ struct SolidOperator
 
     [[nodiscard]] std::int64_t n_tasks() const;
 
-    // y = K x [n_rows, node_stride]; then, once K x is ready there, after(task, first, last) for ranges of nodes that
-    // together are all nodes. `after` may change x between first and last.
+    // y = K x [n_rows, node_stride] for several loads at once; then, once K x is ready there, after(task, load, first,
+    // last) for ranges of nodes that together are all nodes. `after` may change x between first and last.
     template <class After>
-    void apply(SolidTeam& team, const Real* x, Real* y, const After& after) const
+    void apply(SolidTeam& team, const std::vector<OperatorLoad<Real>>& loads, const After& after) const
     {
         const auto n_parts = static_cast<std::int64_t>(layout->parts.size());
+        const std::size_t n = loads.size();
         team.run(n_parts + 1,
                  [&](std::int64_t p)
                  {
-                     if (p == 0) add_springs(x, y);
-                     else
+                     for (std::size_t load = 0; load < n; ++load)
                      {
+                         const auto [x, y] = loads[load];
+                         if (p == 0)
+                         {
+                             add_springs(x, y);
+                             continue;
+                         }
                          const SolidPart& part = layout->parts[static_cast<std::size_t>(p - 1)];
                          add_part(part, x, y);
-                         finish(part.first_node, part.last_node, y);
-                         after(p - 1, part.first_node, part.last_node);
+                         hold(part.first_node, part.last_node, y);
+                         after(p - 1, load, part.first_node, part.last_node);
                      }
                  });
-        const std::int64_t first = layout->n_own_nodes;
-        team.run_pieces(layout->n_nodes - first, shared_piece,
-                        [&](std::int64_t begin, std::int64_t end)
+        const std::int64_t begin = layout->n_own_nodes;
+        team.run_pieces(layout->n_nodes - begin, shared_piece,
+                        [&](std::int64_t first, std::int64_t last)
                         {
-                            sum_slots(first + begin, first + end, y);
-                            finish(first + begin, first + end, y);
-                            after(n_parts + begin / shared_piece, first + begin, first + end);
+                            for (std::size_t load = 0; load < n; ++load)
+                            {
+                                sum_slots(begin + first, begin + last, loads[load].y);
+                                hold(begin + first, begin + last, loads[load].y);
+                                after(n_parts + first / shared_piece, load, begin + first, begin + last);
+                            }
                         });
     }
     void apply(SolidTeam& team, const Real* x, Real* y) const
     {
-        apply(team, x, y, [](std::int64_t, std::int64_t, std::int64_t) {});
+        apply(team, {{x, y}}, [](std::int64_t, std::size_t, std::int64_t, std::int64_t) {});
     }
+
+    // Zeroes the held freedoms of the nodes first to last.
+    void hold(std::int64_t first, std::int64_t last, Real* y) const;
 
 private:
     static constexpr std::int64_t shared_piece = 4096;
@@ -97,7 +116,6 @@ private:
     void add_part(const SolidPart& part, const Real* x, Real* y) const;
     void add_springs(const Real* x, Real* y) const;
     void sum_slots(std::int64_t first, std::int64_t last, Real* y) const;
-    void finish(std::int64_t first, std::int64_t last, Real* y) const;
 };
 
 extern template struct SolidOperator<float>;

@@ -1,0 +1,227 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "solver/solid_multigrid.h"
+
+#include <Eigen/LU>
+#include <cmath>
+
+namespace splicewright
+{
+
+namespace
+{
+
+constexpr int degree = 3;
+constexpr double spread = 10;  // Source: judgement, by counting iterations
+constexpr int power_steps = 10;
+constexpr std::int64_t piece_size = 4096;
+
+// Inverse of each block; a held freedom has neither row nor column.
+NodeValues<float> inverses(const NodeValues<double>& diagonal, const std::vector<HeldNode>& held, std::int64_t n_nodes)
+{
+    NodeValues<float> result(static_cast<std::size_t>(n_nodes) * 8, 0.0F);
+    auto next_held = held.begin();
+    for (std::int64_t i = 0; i < n_nodes; ++i)
+    {
+        const double* D = diagonal.data() + 8 * i;
+        Eigen::Matrix3d block{{D[0], D[1], D[2]}, {D[1], D[3], D[4]}, {D[2], D[4], D[5]}};
+        int freedoms = 0;
+        if (next_held != held.end() && next_held->node == i) freedoms = (next_held++)->freedoms;
+        for (int a = 0; a < 3; ++a)
+        {
+            if (((freedoms >> a) & 1) == 0) continue;
+            const double kept = block(a, a);
+            block.row(a).setZero();
+            block.col(a).setZero();
+            block(a, a) = kept;
+        }
+        Eigen::Matrix3d inverse = block.inverse();
+        for (int a = 0; a < 3; ++a)
+            if (((freedoms >> a) & 1) != 0) inverse(a, a) = 0;
+        float* to = result.data() + 8 * i;
+        to[0] = static_cast<float>(inverse(0, 0));
+        to[1] = static_cast<float>(inverse(0, 1));
+        to[2] = static_cast<float>(inverse(0, 2));
+        to[3] = static_cast<float>(inverse(1, 1));
+        to[4] = static_cast<float>(inverse(1, 2));
+        to[5] = static_cast<float>(inverse(2, 2));
+    }
+    return result;
+}
+
+LinearLevel without_matrix(LinearLevel level)
+{
+    level.K = {};
+    level.places.resize(3, 0);
+    return level;
+}
+
+}  // namespace
+
+SolidMultigrid::SolidMultigrid(SolidTeam& team, const SolidOperator<float>& K, const NodeValues<double>& diagonal,
+                               LinearLevel linear, bool free_body)
+    : K_(K), inverse_diagonal_(inverses(diagonal, *K.held, K.layout->n_nodes)), grids_(team, linear, free_body)
+{
+    linear_ = without_matrix(std::move(linear));
+    plan_ = smoother_plan(degree, largest_eigenvalue(team), spread);
+}
+
+MultigridWork SolidMultigrid::work_vectors() const
+{
+    MultigridWork work;
+    const auto n = static_cast<std::size_t>(K_.layout->n_nodes) * node_stride;
+    work.r.assign(n, 0);
+    work.d.assign(n, 0);
+    work.u.assign(n, 0);
+    work.y.assign(static_cast<std::size_t>(K_.layout->n_rows) * node_stride, 0);
+    work.grids = grids_.work_vectors();
+    return work;
+}
+
+// Power iteration on D^-1 K with the kernels of the smoother.
+double SolidMultigrid::largest_eigenvalue(SolidTeam& team) const
+{
+    MultigridWork work = work_vectors();
+    const std::int64_t n = K_.layout->n_nodes;
+    for (std::int64_t i = 0; i < n; ++i)
+        for (int a = 0; a < 3; ++a)
+            work.r[static_cast<std::size_t>(node_stride * i + a)] =
+                static_cast<float>(std::sin(static_cast<double>((3 * i + a) * (3 * i + a) % 1009)));
+    // Rayleigh quotient of d = D^-1 r: (d, K d) / (d, r). Each step divides by the estimate, so numbers stay small.
+    double largest = 1;
+    std::vector<std::array<double, 2>> sums(static_cast<std::size_t>(n / piece_size + 1));
+    for (int step = 0; step < power_steps; ++step)
+    {
+        team.run_pieces(n, piece_size,
+                        [&](std::int64_t first, std::int64_t last)
+                        {
+                            K_.kernels->smooth_start({inverse_diagonal_.data(), nullptr, work.r.data(), work.d.data(),
+                                                      work.u.data(), 0, 1, first, last});
+                        });
+        K_.apply(team, work.d.data(), work.y.data());
+        const auto scale = static_cast<float>(1 / largest);
+        team.run_pieces(n, piece_size,
+                        [&](std::int64_t first, std::int64_t last)
+                        {
+                            std::array<double, 2> sum{};
+                            for (auto at = static_cast<std::size_t>(node_stride * first);
+                                 at < static_cast<std::size_t>(node_stride * last); ++at)
+                            {
+                                sum[0] += double{work.d[at]} * work.r[at];
+                                sum[1] += double{work.d[at]} * work.y[at];
+                                work.r[at] = scale * work.y[at];
+                            }
+                            sums[static_cast<std::size_t>(first / piece_size)] = sum;
+                        });
+        std::array<double, 2> all{};
+        for (const auto& sum : sums) all = {all[0] + sum[0], all[1] + sum[1]};
+        if (all[0] <= 0) return 1;  // all is held
+        largest = all[1] / all[0];
+    }
+    return largest;
+}
+
+void SolidMultigrid::advance(SolidTeam& team, const std::vector<MultigridWork*>& loads, std::size_t k) const
+{
+    std::vector<OperatorLoad<float>> on;
+    for (MultigridWork* load : loads) on.push_back({load->d.data(), load->y.data()});
+    K_.apply(team, on,
+             [&](std::int64_t, std::size_t load, std::int64_t first, std::int64_t last)
+             {
+                 MultigridWork& w = *loads[load];
+                 K_.kernels->smooth({inverse_diagonal_.data(), w.y.data(), w.r.data(), w.d.data(), w.u.data(),
+                                     plan_.keep[k], plan_.step[k], first, last});
+             });
+}
+
+void SolidMultigrid::smooth_down(SolidTeam& team, const std::vector<MultigridWork*>& loads) const
+{
+    for (MultigridWork* w : loads)
+        team.run_pieces(K_.layout->n_nodes, piece_size,
+                        [&](std::int64_t first, std::int64_t last)
+                        {
+                            K_.kernels->smooth_start({inverse_diagonal_.data(), nullptr, w->r.data(), w->d.data(),
+                                                      w->u.data(), 0, plan_.step[0], first, last});
+                        });
+    for (std::size_t k = 1; k < degree; ++k) advance(team, loads, k);
+    std::vector<OperatorLoad<float>> on;
+    for (MultigridWork* load : loads) on.push_back({load->d.data(), load->y.data()});
+    K_.apply(team, on,
+             [&](std::int64_t, std::size_t load, std::int64_t first, std::int64_t last)
+             {
+                 MultigridWork& w = *loads[load];
+                 for (std::int64_t i = node_stride * first; i < node_stride * last; ++i)
+                     w.r[static_cast<std::size_t>(i)] -= w.y[static_cast<std::size_t>(i)];
+             });
+}
+
+void SolidMultigrid::smooth_up(SolidTeam& team, const std::vector<MultigridWork*>& loads) const
+{
+    for (std::size_t k = 0; k < degree; ++k) advance(team, loads, k);
+}
+
+// Transpose of from_linear: a corner takes its own residual and half of that of the middles of its edges.
+void SolidMultigrid::to_linear(SolidTeam& team, const MultigridWork& load, GridVectors& linear) const
+{
+    team.run_pieces(
+        linear_.n_nodes, piece_size,
+        [&](std::int64_t first, std::int64_t last)
+        {
+            for (std::int64_t i = first; i < last; ++i)
+            {
+                const auto at = static_cast<std::size_t>(i);
+                const std::int64_t own = linear_.child_starts[at];
+                float middles[3] = {};
+                for (std::int64_t c = own + 1; c < linear_.child_starts[at + 1]; ++c)
+                {
+                    const float* r =
+                        load.r.data() + node_stride * std::int64_t{linear_.children[static_cast<std::size_t>(c)]};
+                    for (int a = 0; a < 3; ++a) middles[a] += r[a];
+                }
+                const float* r =
+                    load.r.data() + node_stride * std::int64_t{linear_.children[static_cast<std::size_t>(own)]};
+                for (int a = 0; a < 3; ++a)
+                    linear.r[node_stride * at + static_cast<std::size_t>(a)] =
+                        ((linear_.held[at] >> a) & 1) != 0 ? 0 : r[a] + 0.5F * middles[a];
+            }
+        });
+}
+
+// d: corners as they are, middles the mean of their corners; u += d. Held freedoms stay.
+void SolidMultigrid::from_linear(SolidTeam& team, MultigridWork& load, const GridVectors& linear) const
+{
+    team.run_pieces(K_.layout->n_nodes, piece_size,
+                    [&](std::int64_t first, std::int64_t last)
+                    {
+                        for (std::int64_t i = first; i < last; ++i)
+                        {
+                            const auto [p, q] = linear_.parents[static_cast<std::size_t>(i)];
+                            const float* a = linear.u.data() + node_stride * std::int64_t{p};
+                            const float* b = linear.u.data() + node_stride * std::int64_t{q};
+                            for (int c = 0; c < 3; ++c)
+                                load.d[static_cast<std::size_t>(node_stride * i + c)] = 0.5F * (a[c] + b[c]);
+                        }
+                        K_.hold(first, last, load.d.data());
+                        for (std::int64_t i = node_stride * first; i < node_stride * last; ++i)
+                            load.u[static_cast<std::size_t>(i)] += load.d[static_cast<std::size_t>(i)];
+                    });
+}
+
+void SolidMultigrid::cycle(SolidTeam& team, const std::vector<MultigridWork*>& loads) const
+{
+    smooth_down(team, loads);
+    for (MultigridWork* load : loads)
+    {
+        to_linear(team, *load, load->grids[0]);
+        grids_.cycle(team, load->grids);
+        from_linear(team, *load, load->grids[0]);
+    }
+    smooth_up(team, loads);
+}
+
+std::int64_t SolidMultigrid::bytes() const
+{
+    return grids_.bytes() + static_cast<std::int64_t>(4 * inverse_diagonal_.size() + 8 * linear_.parents.size() +
+                                                      4 * linear_.children.size() + 16 * linear_.corners.size());
+}
+
+}  // namespace splicewright
