@@ -11,8 +11,9 @@ namespace
 {
 
 constexpr std::int32_t alone = -1;
-// Neighbours count as near when |A_ij| exceeds this part of sqrt(|A_ii| |A_jj|). Source: judgement.
-constexpr double near_from = 0.04;
+// Neighbours count as near when |A_ij| exceeds this part of the largest of one of their rows. Source: judgement, by
+// counting iterations: 0 takes 30 % more of them, 0.3 doubles the coarse levels.
+constexpr double near_from = 0.1;
 constexpr double damping = 4.0 / 3.0;  // over the largest eigenvalue; Source: [VanekMandelBrezina1996]
 constexpr int power_steps = 12;
 
@@ -22,19 +23,23 @@ struct Aggregates
     std::int32_t count = 0;
 };
 
+// The largest |A_ij| squared off the diagonal of each row.
 template <int F>
-std::vector<double> diagonal_norms(const BlockMatrix<double, F, F>& A)
+std::vector<double> largest_beside(const BlockMatrix<double, F, F>& A)
 {
-    std::vector<double> norms(static_cast<std::size_t>(A.n_rows));
-    for (std::int64_t i = 0; i < A.n_rows; ++i) norms[static_cast<std::size_t>(i)] = A.block(A.start(i)).norm();
-    return norms;
+    std::vector<double> largest(static_cast<std::size_t>(A.n_rows), 0.0);
+    for (std::int64_t i = 0; i < A.n_rows; ++i)
+        for (std::int64_t n = A.start(i) + 1; n < A.end(i); ++n)
+            largest[static_cast<std::size_t>(i)] =
+                std::max(largest[static_cast<std::size_t>(i)], A.block(n).squaredNorm());
+    return largest;
 }
 
 // Which blocks join near neighbours; the diagonal comes first in each row and does not count.
 template <int F>
 std::vector<char> near_blocks(SolidTeam& team, const BlockMatrix<double, F, F>& A)
 {
-    const std::vector<double> norms = diagonal_norms(A);
+    const std::vector<double> largest = largest_beside(A);
     std::vector<char> near(A.places.size(), 0);
     team.run_pieces(A.n_rows, 2048,
                     [&](std::int64_t first, std::int64_t last)
@@ -42,10 +47,10 @@ std::vector<char> near_blocks(SolidTeam& team, const BlockMatrix<double, F, F>& 
                         for (std::int64_t i = first; i < last; ++i)
                             for (std::int64_t n = A.start(i) + 1; n < A.end(i); ++n)
                             {
-                                const double both =
-                                    norms[static_cast<std::size_t>(i)] * norms[static_cast<std::size_t>(A.place(n))];
-                                near[static_cast<std::size_t>(n)] =
-                                    A.block(n).squaredNorm() > near_from * near_from * both ? 1 : 0;
+                                const double either = std::min(largest[static_cast<std::size_t>(i)],
+                                                               largest[static_cast<std::size_t>(A.place(n))]);
+                                const bool is_near = A.block(n).squaredNorm() > near_from * near_from * either;
+                                near[static_cast<std::size_t>(n)] = is_near ? 1 : 0;
                             }
                     });
     return near;

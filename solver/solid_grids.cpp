@@ -20,8 +20,8 @@ namespace
 // A linear level of at most so many nodes is factorised, larger ones are coarsened. Source: judgement, by timing.
 constexpr std::int64_t most_linear_nodes = 700;
 constexpr std::int64_t most_coarse_nodes = 120;
-constexpr int degree = 2;
-constexpr double spread = 8;
+constexpr int degree = 3;
+constexpr double spread = 10;   // Source: judgement, by counting iterations
 constexpr double safety = 1.1;  // power iteration ends below the largest eigenvalue
 constexpr std::int64_t piece_size = 512;
 

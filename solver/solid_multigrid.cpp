@@ -11,7 +11,7 @@ namespace
 {
 
 constexpr int degree = 3;
-constexpr double spread = 10;  // Source: judgement, by counting iterations
+constexpr double spread = 16;  // Source: judgement, by counting iterations
 constexpr int power_steps = 10;
 constexpr std::int64_t piece_size = 4096;
 

@@ -71,7 +71,7 @@ struct SolidSystem::Parts
     ElementFactors<double> factors;
     ElementFactors<float> single_factors;
     Eigen::Matrix3Xd places;           // [3, n mesh nodes] mm
-    std::vector<std::int32_t> firsts;  // mesh nodes, of those that are one node each the first
+    std::vector<Eigen::Index> firsts;  // [n layout nodes] a mesh node of each
     bool free_body = false;
     std::unique_ptr<SolidMultigrid> multigrid;
     SolidSetUp set_up;
@@ -91,6 +91,8 @@ struct SolidSystem::Parts
                                      ConjugateLoad load) const;
     [[nodiscard]] SolidSolution solution(const std::vector<NodeForces>& loads,
                                          const std::vector<LayoutSpring>& with) const;
+    void add_reactions(const std::vector<LayoutSpring>& with, const NodeForces& force, ConjugateLoad& load,
+                       SolidAnswer& result) const;
     void refuse_too_little_memory(std::int64_t wanted) const;
 };
 
@@ -118,6 +120,9 @@ SolidSystem::Parts::Parts(const SolidMesh& mesh, SolidBody given, SolidSettings 
     for (std::size_t i = 0; i < mesh.nodes.size(); ++i)
         places.col(static_cast<Eigen::Index>(i)) =
             Eigen::Vector3d(mesh.nodes[i][0], mesh.nodes[i][1], mesh.nodes[i][2]);
+    firsts.resize(static_cast<std::size_t>(layout.n_nodes));
+    for (std::size_t i = 0; i < layout.node_of.size(); ++i)
+        if (layout.node_of[i] >= 0) firsts[static_cast<std::size_t>(layout.node_of[i])] = static_cast<Eigen::Index>(i);
     set_up.layout_seconds = watch.seconds();
     factors = element_factors(team, mesh, layout, body.steel);
     single_factors = in_single_precision(team, factors);
@@ -212,32 +217,50 @@ SolidAnswer SolidSystem::Parts::answer(const std::vector<LayoutSpring>& with, co
     result.relative_residual = load.f_norm > 0 ? load.r_norm / load.f_norm : 0;
     result.displacement = at_mesh_nodes(load.u);
     if (free_body) result.displacement = without_rigid_motion(places, result.displacement);
-    // Reactions: K u - f where something is held; ground springs pull by themselves and count as held.
+    add_reactions(with, force, load, result);
+    return result;
+}
+
+// K u - f where something is held, and what springs from the ground do to the body.
+void SolidSystem::Parts::add_reactions(const std::vector<LayoutSpring>& with, const NodeForces& force,
+                                       ConjugateLoad& load, SolidAnswer& result) const
+{
     stiffness(with, nullptr).apply(team, load.u.data(), load.q.data());
     const NodeValues<double> f = in_layout(force);
-    std::vector<char> counted(static_cast<std::size_t>(layout.n_nodes), 0);
-    const auto react = [&](const Eigen::Vector3d& at, const Eigen::Vector3d& pull)
+    const Eigen::Vector3d centre = places.rowwise().mean();
+    const Resultant asked = resultant_of(places, force);
+    double force_sizes = force.colwise().norm().sum();
+    double moment_sizes = (places.colwise() - centre).colwise().norm().dot(force.colwise().norm());
+    const auto react = [&](std::int32_t node, const Eigen::Vector3d& pull)
     {
+        const Eigen::Vector3d at = places.col(firsts[static_cast<std::size_t>(node)]);
         result.reaction += pull;
         result.reaction_moment += at.cross(pull);
+        force_sizes += pull.norm();
+        moment_sizes += (at - centre).norm() * pull.norm();
     };
-    std::vector<int> freedoms(static_cast<std::size_t>(layout.n_nodes), 0);
-    for (const HeldNode& h : held) freedoms[static_cast<std::size_t>(h.node)] = h.freedoms;
-    for (Eigen::Index i = 0; i < places.cols(); ++i)
+    for (const HeldNode& h : held)
     {
-        const std::int32_t node = layout.node_of[static_cast<std::size_t>(i)];
-        if (node < 0 || freedoms[static_cast<std::size_t>(node)] == 0 || counted[static_cast<std::size_t>(node)] != 0)
-            continue;
-        counted[static_cast<std::size_t>(node)] = 1;
         Eigen::Vector3d pull(0, 0, 0);
         for (int a = 0; a < 3; ++a)
         {
-            const auto at = static_cast<std::size_t>(node_stride * std::int64_t{node} + a);
-            if (((freedoms[static_cast<std::size_t>(node)] >> a) & 1) != 0) pull(a) = load.q[at] - f[at];
+            const auto at = static_cast<std::size_t>(node_stride * std::int64_t{h.node} + a);
+            if (((h.freedoms >> a) & 1) != 0) pull(a) = load.q[at] - f[at];
         }
-        react(places.col(i), pull);
+        react(h.node, pull);
     }
-    return result;
+    for (const LayoutSpring& spring : with)
+    {
+        if (spring.second >= 0) continue;
+        const Eigen::Vector3d n(spring.direction[0], spring.direction[1], spring.direction[2]);
+        const double* u = load.u.data() + node_stride * std::int64_t{spring.first};
+        react(spring.first, -spring.stiffness * n.dot(Eigen::Vector3d(u[0], u[1], u[2])) * n);
+    }
+    const Eigen::Vector3d moment_left =
+        asked.moment + result.reaction_moment - centre.cross(asked.force + result.reaction);
+    if (force_sizes > 0)
+        result.reaction_imbalance =
+            std::max((asked.force + result.reaction).norm() / force_sizes, moment_left.norm() / moment_sizes);
 }
 
 SolidSolution SolidSystem::Parts::solution(const std::vector<NodeForces>& loads,

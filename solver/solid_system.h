@@ -52,11 +52,13 @@ using NodeForces = Eigen::Matrix3Xd;
 
 struct SolidAnswer
 {
-    Eigen::Matrix3Xd displacement;                                // [3, n mesh nodes] mm
-    Eigen::Vector3d reaction{0, 0, 0}, reaction_moment{0, 0, 0};  // of all that is held, about the origin; N, N mm
+    Eigen::Matrix3Xd displacement;  // [3, n mesh nodes] mm
+    // Of all that holds the body, the moment about the origin: N, N mm.
+    Eigen::Vector3d reaction{0, 0, 0}, reaction_moment{0, 0, 0};
     int iterations = 0;
-    double relative_residual = 0;   // |f - K u| / |f| over the free freedoms, computed anew at the end
-    double reaction_imbalance = 0;  // what is missing between loads and reactions over the sum of the forces
+    double relative_residual = 0;  // |f - K u| / |f| over the free freedoms, computed anew at the end
+    // What loads and reactions leave unbalanced, over the sum of their sizes: the worse of force and moment.
+    double reaction_imbalance = 0;
 };
 
 struct SolidSolution

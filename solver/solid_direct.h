@@ -1,0 +1,16 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "solver/solid_system.h"
+
+namespace splicewright
+{
+
+// The same body and loads solved by one sparse factorisation of the assembled stiffness: for small models and as a
+// reference for SolidSystem, with nothing of its operator or preconditioner. Time grows with the square of the size.
+// Throws CannotCompute as SolidSystem does.
+SolidSolution direct_solution(const SolidMesh& mesh, const SolidBody& body, const std::vector<NodeForces>& loads);
+
+}  // namespace splicewright
