@@ -20,10 +20,11 @@ constexpr int curved_points = 8;
 constexpr int factors_of_curved = 11 * curved_points;
 
 // Degree-3 rule with positive weights: point k of an orbit has `near` at corner k and `far` at the three others.
-// Source: [Keast1986]; from memory: verify. A test integrates all monomials of degree 3.
-constexpr double orbit_far[2] = {0.328054696711427, 0.106952273932293};
+// Source: [Keast1986]; the first number from memory: verify, the others solved from it
+// to all digits. A test integrates all monomials of degree 3.
+constexpr double orbit_far[2] = {0.328054696711427, 0.10695227393293449168};
 constexpr double orbit_near[2] = {1 - 3 * orbit_far[0], 1 - 3 * orbit_far[1]};
-constexpr double orbit_weight[2] = {0.023087994418644, 0.018578672248023};
+constexpr double orbit_weight[2] = {0.023087994418642369986, 0.018578672248024296680};
 
 // Edge between two corners, as a node of the element.
 constexpr int edge_node[4][4] = {{-1, 4, 6, 7}, {4, -1, 5, 8}, {6, 5, -1, 9}, {7, 8, 9, -1}};
