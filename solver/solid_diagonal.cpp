@@ -85,12 +85,12 @@ void for_lanes(const SolidBatches& batches, const BatchRange& range, const Align
     {
         const bool border = b >= range.border;
         const std::int64_t at = border ? range.border_before + b - range.border : b;
-        const std::int32_t* targets = (border ? batches.targets : batches.nodes).data() + at * 10 * batch_lanes;
+        const std::uint32_t* targets = (border ? batches.targets : batches.nodes).data() + at * 10 * batch_lanes;
         for (int lane = 0; lane < batch_lanes; ++lane)
         {
             if (batches.elements[static_cast<std::size_t>(b * batch_lanes + lane)] < 0) continue;
-            add(factors.data() + b * n_factors * batch_lanes + lane,
-                [&](int node) { return rows + width * std::int64_t{targets[node * batch_lanes + lane]}; });
+            add(factors.data() + b * n_factors * batch_lanes + lane, [&](int node)
+                { return rows + width / node_stride * std::int64_t{targets[node * batch_lanes + lane]}; });
         }
     }
 }

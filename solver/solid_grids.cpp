@@ -60,12 +60,32 @@ BlockMatrix<float, padded(F), C> padded_single(SolidTeam& team, const BlockMatri
 }
 
 template <int F>
+BlockMatrix<float, 8, F> transposed(SolidTeam& team, const BlockMatrix<double, F, 6>& P)
+{
+    ColumnOrder order = column_order(P);
+    BlockMatrix<float, 8, F> R;
+    R.n_rows = P.n_columns;
+    R.n_columns = P.n_rows;
+    R.blocks.assign(order.blocks.size() * (8 * F), 0.0F);
+    team.run_pieces(static_cast<std::int64_t>(order.blocks.size()), 4096,
+                    [&](std::int64_t first, std::int64_t last)
+                    {
+                        for (std::int64_t n = first; n < last; ++n)
+                            R.block(n).template topRows<6>() =
+                                P.block(order.blocks[static_cast<std::size_t>(n)]).transpose().template cast<float>();
+                    });
+    R.starts = std::move(order.starts);
+    R.places = std::move(order.rows);
+    return R;
+}
+
+template <int F>
 GridLevel<F> grid_level(SolidTeam& team, const BlockMatrix<double, F, F>& A, double largest, const CoarseStep<F>& down)
 {
     GridLevel<F> level;
     level.A = padded_single<F, F>(team, A);
     level.P = padded_single<F, 6>(team, down.P);
-    level.P_columns = column_order(level.P);
+    level.P_transposed = transposed<F>(team, down.P);
     level.plan = smoother_plan(degree, largest, spread);
     const std::vector<Eigen::Matrix<double, F, F>> inverses = inverse_diagonal(A);
     level.inverse_diagonal.assign(inverses.size() * (F * padded(F)), 0.0F);
@@ -125,21 +145,16 @@ void advance(SolidTeam& team, const GridLevel<F>& level, GridVectors& v, int k)
 template <int F>
 void restrict_residual(SolidTeam& team, const GridLevel<F>& level, const GridVectors& fine, GridVectors& coarse)
 {
-    team.run_pieces(level.P.n_columns, 64,
+    const auto& R = level.P_transposed;
+    team.run_pieces(R.n_rows, 64,
                     [&](std::int64_t first, std::int64_t last)
                     {
                         for (std::int64_t I = first; I < last; ++I)
                         {
-                            Eigen::Matrix<float, 6, 1> sum = Eigen::Matrix<float, 6, 1>::Zero();
-                            const auto at = static_cast<std::size_t>(I);
-                            for (std::int64_t c = level.P_columns.starts[at]; c < level.P_columns.starts[at + 1]; ++c)
-                            {
-                                const auto n = static_cast<std::size_t>(c);
-                                sum.noalias() += level.P.block(level.P_columns.blocks[n])
-                                                     .transpose()
-                                                     .lazyProduct(node<F>(fine.r, level.P_columns.rows[n]));
-                            }
-                            node<6>(coarse.r, I) << sum, 0, 0;
+                            Padded<6> sum = Padded<6>::Zero();
+                            for (std::int64_t n = R.start(I); n < R.end(I); ++n)
+                                sum.noalias() += R.block(n).lazyProduct(node<F>(fine.r, R.place(n)).template head<F>());
+                            node<6>(coarse.r, I) = sum;
                         }
                     });
 }
@@ -361,8 +376,8 @@ std::int64_t SolidGrids::bytes() const
 {
     const auto of = [](const auto& level)
     {
-        return level.A.bytes() + level.P.bytes() + static_cast<std::int64_t>(4 * level.inverse_diagonal.size()) +
-               static_cast<std::int64_t>(8 * level.P_columns.blocks.size() + 4 * level.P_columns.rows.size());
+        return level.A.bytes() + level.P.bytes() + level.P_transposed.bytes() +
+               static_cast<std::int64_t>(4 * level.inverse_diagonal.size());
     };
     std::int64_t sum = last_->bytes() + (linear_ ? of(*linear_) : 0);
     for (const GridLevel<6>& level : coarse_) sum += of(level);

@@ -30,7 +30,7 @@ struct GridLevel
     BlockMatrix<float, S, F> A;
     AlignedVector<float> inverse_diagonal;  // [n, F, S] column by column
     BlockMatrix<float, S, 6> P;
-    ColumnOrder P_columns;
+    BlockMatrix<float, 8, F> P_transposed;
     SmootherPlan plan;
 };
 

@@ -33,9 +33,9 @@ constexpr int edge_node[4][4] = {{-1, 4, 6, 7}, {4, -1, 5, 8}, {6, 5, -1, 9}, {7
 template <class Real>
 struct ElementForces
 {
-    const Real* factors = nullptr;          // [n_batches, factors, batch_lanes]
-    const std::int32_t* nodes = nullptr;    // [n_batches, 10, batch_lanes] rows of x
-    const std::int32_t* targets = nullptr;  // [n_batches, 10, batch_lanes] rows of y
+    const Real* factors = nullptr;           // [n_batches, factors, batch_lanes]
+    const std::uint32_t* nodes = nullptr;    // [n_batches, 10, batch_lanes] first number of a node in x
+    const std::uint32_t* targets = nullptr;  // [n_batches, 10, batch_lanes] first number of a row in y
     std::int64_t n_batches = 0;
     const Real* x = nullptr;  // [n, node_stride] mm
     Real* y = nullptr;        // [n, node_stride] N

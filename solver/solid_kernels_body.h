@@ -2,11 +2,10 @@
 #pragma once
 
 #include "solver/solid_kernels.h"
+#include "solver/solid_kernels_lanes.h"
 
 // Included by the solid_kernels_*.cpp only, each with its own vector flags: everything here has internal linkage,
 // and no standard header with code is included. W lanes of Real make one vector of the processor.
-
-#define SPLICEWRIGHT_INLINE inline __attribute__((always_inline))
 
 namespace splicewright
 {
@@ -14,149 +13,14 @@ namespace splicewright
 namespace
 {
 
-// The vector types of one kernel. Row: x, y, z and the unused number of one node.
-template <class Real, int W>
-struct Lanes;
-
-#define SPLICEWRIGHT_LANES(Real, W)                                                       \
-    template <>                                                                           \
-    struct Lanes<Real, W>                                                                 \
-    {                                                                                     \
-        typedef Real V __attribute__((vector_size(W * sizeof(Real))));                    \
-        typedef Real Row __attribute__((vector_size(4 * sizeof(Real))));                  \
-        typedef Real LooseV __attribute__((vector_size(W * sizeof(Real)), aligned(8)));   \
-        typedef Real LooseRow __attribute__((vector_size(4 * sizeof(Real)), aligned(8))); \
-    };
-SPLICEWRIGHT_LANES(float, 4)
-SPLICEWRIGHT_LANES(float, 8)
-SPLICEWRIGHT_LANES(float, 16)
-SPLICEWRIGHT_LANES(double, 4)
-SPLICEWRIGHT_LANES(double, 8)
-#undef SPLICEWRIGHT_LANES
-
-// Four rows each of W / 4 groups side by side: row k of group g stands at 4 g of vector k.
-template <int W>
-struct Shuffles;
-
-template <>
-struct Shuffles<4>
-{
-    template <class V, class Row>
-    static SPLICEWRIGHT_INLINE void join(V& to, const Row* rows, int k)
-    {
-        to = rows[k];
-    }
-    template <class V, class Row>
-    static SPLICEWRIGHT_INLINE void part(const V& from, Row* rows, int k)
-    {
-        rows[k] = from;
-    }
-};
-
-template <>
-struct Shuffles<8>
-{
-    template <class V, class Row>
-    static SPLICEWRIGHT_INLINE void join(V& to, const Row* rows, int k)
-    {
-        to = __builtin_shufflevector(rows[k], rows[4 + k], 0, 1, 2, 3, 4, 5, 6, 7);
-    }
-    template <class V, class Row>
-    static SPLICEWRIGHT_INLINE void part(const V& from, Row* rows, int k)
-    {
-        rows[k] = __builtin_shufflevector(from, from, 0, 1, 2, 3);
-        rows[4 + k] = __builtin_shufflevector(from, from, 4, 5, 6, 7);
-    }
-};
-
-template <>
-struct Shuffles<16>
-{
-    template <class V, class Row>
-    static SPLICEWRIGHT_INLINE void join(V& to, const Row* rows, int k)
-    {
-        const auto low = __builtin_shufflevector(rows[k], rows[4 + k], 0, 1, 2, 3, 4, 5, 6, 7);
-        const auto high = __builtin_shufflevector(rows[8 + k], rows[12 + k], 0, 1, 2, 3, 4, 5, 6, 7);
-        to = __builtin_shufflevector(low, high, 0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13, 14, 15);
-    }
-    template <class V, class Row>
-    static SPLICEWRIGHT_INLINE void part(const V& from, Row* rows, int k)
-    {
-        rows[k] = __builtin_shufflevector(from, from, 0, 1, 2, 3);
-        rows[4 + k] = __builtin_shufflevector(from, from, 4, 5, 6, 7);
-        rows[8 + k] = __builtin_shufflevector(from, from, 8, 9, 10, 11);
-        rows[12 + k] = __builtin_shufflevector(from, from, 12, 13, 14, 15);
-    }
-};
-
-// Pairs of numbers side by side: a0 b0 a1 b1 of each group in single, a0 b0 a2 b2 in double precision.
-template <class Real, int W, class V>
-SPLICEWRIGHT_INLINE V low_pairs(const V& a, const V& b)
-{
-    if constexpr (sizeof(Real) == 8 && W == 4) return __builtin_shufflevector(a, b, 0, 4, 2, 6);
-    else if constexpr (sizeof(Real) == 8) return __builtin_shufflevector(a, b, 0, 8, 2, 10, 4, 12, 6, 14);
-    else if constexpr (W == 4) return __builtin_shufflevector(a, b, 0, 4, 1, 5);
-    else if constexpr (W == 8) return __builtin_shufflevector(a, b, 0, 8, 1, 9, 4, 12, 5, 13);
-    else return __builtin_shufflevector(a, b, 0, 16, 1, 17, 4, 20, 5, 21, 8, 24, 9, 25, 12, 28, 13, 29);
-}
-
-// a2 b2 a3 b3 of each group in single, a1 b1 a3 b3 in double precision.
-template <class Real, int W, class V>
-SPLICEWRIGHT_INLINE V high_pairs(const V& a, const V& b)
-{
-    if constexpr (sizeof(Real) == 8 && W == 4) return __builtin_shufflevector(a, b, 1, 5, 3, 7);
-    else if constexpr (sizeof(Real) == 8) return __builtin_shufflevector(a, b, 1, 9, 3, 11, 5, 13, 7, 15);
-    else if constexpr (W == 4) return __builtin_shufflevector(a, b, 2, 6, 3, 7);
-    else if constexpr (W == 8) return __builtin_shufflevector(a, b, 2, 10, 3, 11, 6, 14, 7, 15);
-    else return __builtin_shufflevector(a, b, 2, 18, 3, 19, 6, 22, 7, 23, 10, 26, 11, 27, 14, 30, 15, 31);
-}
-
-// First halves of each group of a and of b.
-template <int W, class V>
-SPLICEWRIGHT_INLINE V first_halves(const V& a, const V& b)
-{
-    if constexpr (W == 4) return __builtin_shufflevector(a, b, 0, 1, 4, 5);
-    else if constexpr (W == 8) return __builtin_shufflevector(a, b, 0, 1, 8, 9, 4, 5, 12, 13);
-    else return __builtin_shufflevector(a, b, 0, 1, 16, 17, 4, 5, 20, 21, 8, 9, 24, 25, 12, 13, 28, 29);
-}
-
-template <int W, class V>
-SPLICEWRIGHT_INLINE V second_halves(const V& a, const V& b)
-{
-    if constexpr (W == 4) return __builtin_shufflevector(a, b, 2, 3, 6, 7);
-    else if constexpr (W == 8) return __builtin_shufflevector(a, b, 2, 3, 10, 11, 6, 7, 14, 15);
-    else return __builtin_shufflevector(a, b, 2, 3, 18, 19, 6, 7, 22, 23, 10, 11, 26, 27, 14, 15, 30, 31);
-}
-
-// Transposes the 4 x 4 squares of each group.
-template <class Real, int W, class V>
-SPLICEWRIGHT_INLINE void transpose(V* r)
-{
-    const V a = low_pairs<Real, W>(r[0], r[1]), b = high_pairs<Real, W>(r[0], r[1]);
-    const V c = low_pairs<Real, W>(r[2], r[3]), d = high_pairs<Real, W>(r[2], r[3]);
-    r[0] = first_halves<W>(a, c);
-    r[3] = second_halves<W>(b, d);
-    if constexpr (sizeof(Real) == 8)
-    {
-        r[1] = first_halves<W>(b, d);
-        r[2] = second_halves<W>(a, c);
-    }
-    else
-    {
-        r[1] = second_halves<W>(a, c);
-        r[2] = first_halves<W>(b, d);
-    }
-}
-
 // The x, y, z of W nodes as three vectors.
 template <class Real, int W>
-SPLICEWRIGHT_INLINE void gather(const Real* x, const std::int32_t* nodes, typename Lanes<Real, W>::V* u)
+SPLICEWRIGHT_INLINE void gather(const Real* x, const std::uint32_t* nodes, typename Lanes<Real, W>::V* u)
 {
     using L = Lanes<Real, W>;
     typename L::Row rows[W];
 #pragma GCC unroll 16
-    for (int l = 0; l < W; ++l)
-        rows[l] = *reinterpret_cast<const typename L::LooseRow*>(x + node_stride * std::int64_t{nodes[l]});
+    for (int l = 0; l < W; ++l) rows[l] = *reinterpret_cast<const typename L::LooseRow*>(x + std::uint64_t{nodes[l]});
     typename L::V r[4];
 #pragma GCC unroll 4
     for (int k = 0; k < 4; ++k) Shuffles<W>::join(r[k], rows, k);
@@ -168,7 +32,7 @@ SPLICEWRIGHT_INLINE void gather(const Real* x, const std::int32_t* nodes, typena
 
 // Adds three vectors to the x, y, z of W nodes, one node after the other: two lanes may name the same node.
 template <class Real, int W>
-SPLICEWRIGHT_INLINE void scatter(Real* y, const std::int32_t* nodes, const typename Lanes<Real, W>::V* f)
+SPLICEWRIGHT_INLINE void scatter(Real* y, const std::uint32_t* nodes, const typename Lanes<Real, W>::V* f)
 {
     using L = Lanes<Real, W>;
     typename L::V r[4] = {f[0], f[1], f[2], f[2] - f[2]};
@@ -177,8 +41,7 @@ SPLICEWRIGHT_INLINE void scatter(Real* y, const std::int32_t* nodes, const typen
 #pragma GCC unroll 4
     for (int k = 0; k < 4; ++k) Shuffles<W>::part(r[k], rows, k);
 #pragma GCC unroll 16
-    for (int l = 0; l < W; ++l)
-        *reinterpret_cast<typename L::LooseRow*>(y + node_stride * std::int64_t{nodes[l]}) += rows[l];
+    for (int l = 0; l < W; ++l) *reinterpret_cast<typename L::LooseRow*>(y + std::uint64_t{nodes[l]}) += rows[l];
 }
 
 // c[3 i + a]: derivative of u_a along barycentric coordinate i + 1 against coordinate 0, at corner k.
@@ -253,7 +116,7 @@ SPLICEWRIGHT_INLINE void load_factors(V* to, const Real* from)
 }
 
 template <class Real, int W>
-SPLICEWRIGHT_INLINE void gather_element(const ElementForces<Real>& on, const std::int32_t* nodes,
+SPLICEWRIGHT_INLINE void gather_element(const ElementForces<Real>& on, const std::uint32_t* nodes,
                                         typename Lanes<Real, W>::V (*u)[3])
 {
 #pragma GCC unroll 10
@@ -261,7 +124,7 @@ SPLICEWRIGHT_INLINE void gather_element(const ElementForces<Real>& on, const std
 }
 
 template <class Real, int W>
-SPLICEWRIGHT_INLINE void scatter_element(const ElementForces<Real>& on, const std::int32_t* targets,
+SPLICEWRIGHT_INLINE void scatter_element(const ElementForces<Real>& on, const std::uint32_t* targets,
                                          typename Lanes<Real, W>::V (*f)[3])
 {
 #pragma GCC unroll 10

@@ -258,7 +258,8 @@ private:
         range.last = batches.size();
         const auto first = static_cast<std::size_t>(range.border * 10 * batch_lanes);
         for (std::size_t i = first; i < batches.nodes.size(); ++i)
-            batches.targets.push_back(target_of(batches.nodes[i]));
+            batches.targets.push_back(
+                first_number(target_of(static_cast<std::int32_t>(batches.nodes[i] / node_stride))));
         return range;
     }
 
@@ -274,10 +275,12 @@ private:
                 {
                     const std::size_t at = first + lane < elements.size() ? first + lane : first;
                     const std::int32_t node = mesh_.elements[static_cast<std::size_t>(elements[at])][n];
-                    batches.nodes.push_back(layout_.node_of[static_cast<std::size_t>(node)]);
+                    batches.nodes.push_back(first_number(layout_.node_of[static_cast<std::size_t>(node)]));
                 }
         }
     }
+
+    static std::uint32_t first_number(std::int32_t row) { return static_cast<std::uint32_t>(row) * node_stride; }
 
     std::int32_t target_of(std::int32_t node)
     {

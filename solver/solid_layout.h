@@ -19,8 +19,9 @@ namespace splicewright
 struct SolidBatches
 {
     std::vector<std::int32_t> elements;  // [n_batches, 16] mesh element, or -1: a lane without stiffness
-    std::vector<std::int32_t> nodes;     // [n_batches, 10, 16] node of the layout
-    std::vector<std::int32_t> targets;   // [n_border_batches, 10, 16] node, or slot where the node is shared
+    // Node of the layout times node_stride: the first of its numbers.
+    std::vector<std::uint32_t> nodes;    // [n_batches, 10, 16]
+    std::vector<std::uint32_t> targets;  // [n_border_batches, 10, 16] the same, or the slot where the node is shared
 
     [[nodiscard]] std::int64_t size() const { return static_cast<std::int64_t>(elements.size()) / 16; }
 };

@@ -119,7 +119,7 @@ void SolidOperator<Real>::add_part(const SolidPart& part, const Real* x, Real* y
                          std::int64_t n_factors, void (*forces)(const ElementForces<Real>&))
     {
         constexpr std::int64_t index_width = 10 * batch_lanes;
-        const auto on = [&](std::int64_t first, std::int64_t last, const std::int32_t* targets)
+        const auto on = [&](std::int64_t first, std::int64_t last, const std::uint32_t* targets)
         {
             forces({numbers.data() + first * n_factors * batch_lanes, batches.nodes.data() + first * index_width,
                     targets, last - first, x, y});
