@@ -4,6 +4,8 @@
 #include <Eigen/LU>
 #include <cmath>
 
+#include "solver/solid_spectrum.h"
+
 namespace splicewright
 {
 
@@ -15,7 +17,7 @@ constexpr std::int32_t alone = -1;
 // counting iterations: 0 takes 30 % more of them, 0.3 doubles the coarse levels.
 constexpr double near_from = 0.1;
 constexpr double damping = 4.0 / 3.0;  // over the largest eigenvalue; Source: [VanekMandelBrezina1996]
-constexpr int power_steps = 12;
+constexpr int lanczos_steps = 12;
 
 struct Aggregates
 {
@@ -302,14 +304,22 @@ std::vector<Eigen::Matrix<double, F, F>> inverse_diagonal(const BlockMatrix<doub
 template <int F>
 double largest_eigenvalue(SolidTeam& team, const BlockMatrix<double, F, F>& A)
 {
+    using Vectors = Eigen::Matrix<double, F, Eigen::Dynamic>;
     const std::vector<Eigen::Matrix<double, F, F>> D_inverse = inverse_diagonal(A);
-    Eigen::Matrix<double, F, Eigen::Dynamic> x(F, A.n_rows), next(F, A.n_rows);
-    // Any start will do that is not smooth; this one is the same every time.
-    for (std::int64_t i = 0; i < x.size(); ++i) x(i % F, i / F) = std::sin(static_cast<double>(i * i % 1009));
-    double largest = 1;
-    for (int step = 0; step < power_steps; ++step)
+    Vectors r(F, A.n_rows), z(F, A.n_rows), p = Vectors::Zero(F, A.n_rows), q(F, A.n_rows);
+    for (std::int64_t i = 0; i < r.size(); ++i) r(i % F, i / F) = rough_number(i);
+    Spectrum spectrum;
+    double rz = 0, alpha = 0;
+    for (int step = 0; step <= lanczos_steps; ++step)
     {
-        x /= x.norm();
+        for (std::int64_t i = 0; i < A.n_rows; ++i)
+            z.col(i).noalias() = D_inverse[static_cast<std::size_t>(i)] * r.col(i);
+        const double rz_new = r.cwiseProduct(z).sum();
+        const double beta = rz > 0 ? rz_new / rz : 0;
+        if (step > 0) spectrum.add(alpha, beta);
+        if (step == lanczos_steps || !(rz_new > 0)) break;
+        rz = rz_new;
+        p = z + beta * p;
         team.run_pieces(A.n_rows, 1024,
                         [&](std::int64_t first, std::int64_t last)
                         {
@@ -317,14 +327,16 @@ double largest_eigenvalue(SolidTeam& team, const BlockMatrix<double, F, F>& A)
                             {
                                 Eigen::Matrix<double, F, 1> sum = Eigen::Matrix<double, F, 1>::Zero();
                                 for (std::int64_t n = A.start(i); n < A.end(i); ++n)
-                                    sum.noalias() += A.block(n).lazyProduct(x.col(A.place(n)));
-                                next.col(i).noalias() = D_inverse[static_cast<std::size_t>(i)] * sum;
+                                    sum.noalias() += A.block(n).lazyProduct(p.col(A.place(n)));
+                                q.col(i) = sum;
                             }
                         });
-        largest = next.norm();
-        x.swap(next);
+        const double pq = p.cwiseProduct(q).sum();
+        if (!(pq > 0)) break;
+        alpha = rz / pq;
+        r -= alpha * q;
     }
-    return largest;
+    return spectrum.largest();
 }
 
 template <int F>

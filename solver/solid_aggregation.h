@@ -37,7 +37,7 @@ CoarseStep<F> coarse_step(SolidTeam& team, const BlockMatrix<double, F, F>& A, c
 template <int F>
 std::vector<Eigen::Matrix<double, F, F>> inverse_diagonal(const BlockMatrix<double, F, F>& A);
 
-// Estimate of the largest eigenvalue of D^-1 A, D the blocks on its diagonal, by power iteration; low by some percent.
+// Estimate of the largest eigenvalue of D^-1 A, D the blocks on its diagonal; low by some percent at most.
 template <int F>
 double largest_eigenvalue(SolidTeam& team, const BlockMatrix<double, F, F>& A);
 

@@ -21,8 +21,8 @@ namespace
 constexpr std::int64_t most_linear_nodes = 700;
 constexpr std::int64_t most_coarse_nodes = 120;
 constexpr int degree = 3;
-constexpr double spread = 10;   // Source: judgement, by counting iterations
-constexpr double safety = 1.1;  // power iteration ends below the largest eigenvalue
+constexpr double spread = 10;    // Source: judgement, by counting iterations
+constexpr double safety = 1.05;  // the estimate ends below the largest eigenvalue
 constexpr std::int64_t piece_size = 512;
 
 template <int F>

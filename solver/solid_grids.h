@@ -16,7 +16,7 @@ struct SmootherPlan
 {
     std::vector<float> keep, step;  // of the direction before, of the residual; one entry for each degree
 };
-// From largest / spread to 1.1 times the estimated largest eigenvalue.
+// From largest / spread to 1.05 times the estimated largest eigenvalue.
 SmootherPlan smoother_plan(int degree, double largest, double spread);
 
 // Numbers of one node: 3 padded to 4, 6 padded to 8.

@@ -3,6 +3,9 @@
 
 #include <Eigen/LU>
 #include <cmath>
+#include <numeric>
+
+#include "solver/solid_spectrum.h"
 
 namespace splicewright
 {
@@ -11,8 +14,8 @@ namespace
 {
 
 constexpr int degree = 3;
-constexpr double spread = 16;  // Source: judgement, by counting iterations
-constexpr int power_steps = 10;
+constexpr double spread = 12;  // Source: judgement, by counting iterations
+constexpr int lanczos_steps = 12;
 constexpr std::int64_t piece_size = 4096;
 
 // Inverse of each block; a held freedom has neither row nor column.
@@ -77,19 +80,36 @@ MultigridWork SolidMultigrid::work_vectors() const
     return work;
 }
 
-// Power iteration on D^-1 K with the kernels of the smoother.
+// Conjugate gradients preconditioned by the diagonal, for their coefficients only.
 double SolidMultigrid::largest_eigenvalue(SolidTeam& team) const
 {
     MultigridWork work = work_vectors();
+    NodeValues<float> p(work.r.size(), 0.0F);
     const std::int64_t n = K_.layout->n_nodes;
-    for (std::int64_t i = 0; i < n; ++i)
-        for (int a = 0; a < 3; ++a)
-            work.r[static_cast<std::size_t>(node_stride * i + a)] =
-                static_cast<float>(std::sin(static_cast<double>((3 * i + a) * (3 * i + a) % 1009)));
-    // Rayleigh quotient of d = D^-1 r: (d, K d) / (d, r). Each step divides by the estimate, so numbers stay small.
-    double largest = 1;
-    std::vector<std::array<double, 2>> sums(static_cast<std::size_t>(n / piece_size + 1));
-    for (int step = 0; step < power_steps; ++step)
+    std::vector<double> sums(static_cast<std::size_t>((n + piece_size - 1) / piece_size));
+    const auto total = [&] { return std::accumulate(sums.begin(), sums.end(), 0.0); };
+    // For each number of each piece; returns the sum of what each call returns.
+    const auto for_numbers = [&](const auto& use)
+    {
+        team.run_pieces(n, piece_size,
+                        [&](std::int64_t first, std::int64_t last)
+                        {
+                            double sum = 0;
+                            for (std::int64_t i = node_stride * first; i < node_stride * last; ++i)
+                                sum += use(static_cast<std::size_t>(i));
+                            sums[static_cast<std::size_t>(first / piece_size)] = sum;
+                        });
+        return total();
+    };
+    for_numbers(
+        [&](std::size_t i)
+        {
+            work.r[i] = i % node_stride < 3 ? static_cast<float>(rough_number(static_cast<std::int64_t>(i))) : 0.0F;
+            return 0.0;
+        });
+    Spectrum spectrum;
+    double rz = 0, alpha = 0;
+    for (int step = 0; step <= lanczos_steps; ++step)
     {
         team.run_pieces(n, piece_size,
                         [&](std::int64_t first, std::int64_t last)
@@ -97,27 +117,29 @@ double SolidMultigrid::largest_eigenvalue(SolidTeam& team) const
                             K_.kernels->smooth_start({inverse_diagonal_.data(), nullptr, work.r.data(), work.d.data(),
                                                       work.u.data(), 0, 1, first, last});
                         });
-        K_.apply(team, work.d.data(), work.y.data());
-        const auto scale = static_cast<float>(1 / largest);
-        team.run_pieces(n, piece_size,
-                        [&](std::int64_t first, std::int64_t last)
-                        {
-                            std::array<double, 2> sum{};
-                            for (auto at = static_cast<std::size_t>(node_stride * first);
-                                 at < static_cast<std::size_t>(node_stride * last); ++at)
-                            {
-                                sum[0] += double{work.d[at]} * work.r[at];
-                                sum[1] += double{work.d[at]} * work.y[at];
-                                work.r[at] = scale * work.y[at];
-                            }
-                            sums[static_cast<std::size_t>(first / piece_size)] = sum;
-                        });
-        std::array<double, 2> all{};
-        for (const auto& sum : sums) all = {all[0] + sum[0], all[1] + sum[1]};
-        if (all[0] <= 0) return 1;  // all is held
-        largest = all[1] / all[0];
+        const double rz_new = for_numbers([&](std::size_t i) { return double{work.r[i]} * work.d[i]; });
+        const auto beta = static_cast<float>(rz > 0 ? rz_new / rz : 0);
+        if (step > 0) spectrum.add(alpha, beta);
+        if (step == lanczos_steps || !(rz_new > 0)) break;
+        rz = rz_new;
+        for_numbers(
+            [&](std::size_t i)
+            {
+                p[i] = work.d[i] + beta * p[i];
+                return 0.0;
+            });
+        K_.apply(team, p.data(), work.y.data());
+        const double pq = for_numbers([&](std::size_t i) { return double{p[i]} * work.y[i]; });
+        if (!(pq > 0)) break;
+        alpha = rz / pq;
+        for_numbers(
+            [&](std::size_t i)
+            {
+                work.r[i] -= static_cast<float>(alpha) * work.y[i];
+                return 0.0;
+            });
     }
-    return largest;
+    return spectrum.largest();
 }
 
 void SolidMultigrid::advance(SolidTeam& team, const std::vector<MultigridWork*>& loads, std::size_t k) const
