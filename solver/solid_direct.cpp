@@ -12,8 +12,8 @@
 
 #include "cases/problem.h"
 #include "solver/solid_body.h"
+#include "solver/solid_coarse_factor.h"
 #include "solver/solid_element.h"
-#include "solver/solid_grids.h"
 
 namespace splicewright
 {

@@ -1,15 +1,9 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "solver/solid_grids.h"
 
-#include <cblas.h>
-#include <omp.h>
-
-#include <Eigen/CholmodSupport>
-#include <Eigen/Geometry>
 #include <algorithm>
 #include <cmath>
-
-#include "cases/problem.h"
+#include <utility>
 
 namespace splicewright
 {
@@ -102,105 +96,123 @@ Padded<F> jacobi(const GridLevel<F>& level, std::int64_t i, const Padded<F>& r)
     return D.lazyProduct(r.template head<F>());
 }
 
+// Work vectors of one level, of all loads at once: a piece of the matrix is used for each while it is near.
+using LevelLoads = std::vector<GridVectors*>;
+
 // d and u from r alone: the first step, when u is zero.
 template <int F>
-void start(SolidTeam& team, const GridLevel<F>& level, GridVectors& v)
+void start(SolidTeam& team, const GridLevel<F>& level, const LevelLoads& loads)
 {
     team.run_pieces(level.A.n_rows, piece_size,
                     [&](std::int64_t first, std::int64_t last)
                     {
-                        for (std::int64_t i = first; i < last; ++i)
-                        {
-                            node<F>(v.d, i) = level.plan.step[0] * jacobi<F>(level, i, node<F>(v.r, i));
-                            node<F>(v.u, i) = node<F>(v.d, i);
-                        }
+                        for (GridVectors* v : loads)
+                            for (std::int64_t i = first; i < last; ++i)
+                            {
+                                node<F>(v->d, i) = level.plan.step[0] * jacobi<F>(level, i, node<F>(v->r, i));
+                                node<F>(v->u, i) = node<F>(v->d, i);
+                            }
                     });
 }
 
-// r -= A d, then the next direction and step, unless only the residual is wanted.
+// r -= A d for some rows of one load, then the next direction and step, unless k < 0: only the residual is wanted.
 template <int F>
-void advance(SolidTeam& team, const GridLevel<F>& level, GridVectors& v, int k)
+void advance_rows(const GridLevel<F>& level, GridVectors& v, int k, std::int64_t first, std::int64_t last)
 {
     const float keep = k < 0 ? 0 : level.plan.keep[static_cast<std::size_t>(k)];
     const float step = k < 0 ? 0 : level.plan.step[static_cast<std::size_t>(k)];
-    team.run_pieces(level.A.n_rows, piece_size,
-                    [&](std::int64_t first, std::int64_t last)
-                    {
-                        for (std::int64_t i = first; i < last; ++i)
-                        {
-                            Padded<F> r = node<F>(v.r, i);
-                            for (std::int64_t n = level.A.start(i); n < level.A.end(i); ++n)
-                                r.noalias() -= level.A.block(n).lazyProduct(
-                                    node<F>(std::as_const(v.d), level.A.place(n)).template head<F>());
-                            node<F>(v.r, i) = r;
-                            if (k < 0) continue;
-                            const Padded<F> d = keep * node<F>(v.d, i) + step * jacobi<F>(level, i, r);
-                            node<F>(v.next_d, i) = d;
-                            node<F>(v.u, i) += d;
-                        }
-                    });
-    if (k >= 0) v.d.swap(v.next_d);
+    for (std::int64_t i = first; i < last; ++i)
+    {
+        Padded<F> r = node<F>(v.r, i);
+        for (std::int64_t n = level.A.start(i); n < level.A.end(i); ++n)
+            r.noalias() -=
+                level.A.block(n).lazyProduct(node<F>(std::as_const(v.d), level.A.place(n)).template head<F>());
+        node<F>(v.r, i) = r;
+        if (k < 0) continue;
+        const Padded<F> d = keep * node<F>(v.d, i) + step * jacobi<F>(level, i, r);
+        node<F>(v.next_d, i) = d;
+        node<F>(v.u, i) += d;
+    }
 }
 
 template <int F>
-void restrict_residual(SolidTeam& team, const GridLevel<F>& level, const GridVectors& fine, GridVectors& coarse)
+void advance(SolidTeam& team, const GridLevel<F>& level, const LevelLoads& loads, int k)
+{
+    team.run_pieces(level.A.n_rows, piece_size,
+                    [&](std::int64_t first, std::int64_t last)
+                    {
+                        for (GridVectors* v : loads) advance_rows<F>(level, *v, k, first, last);
+                    });
+    for (GridVectors* v : loads)
+        if (k >= 0) v->d.swap(v->next_d);
+}
+
+template <int F>
+void restrict_residual(SolidTeam& team, const GridLevel<F>& level, const LevelLoads& fine, const LevelLoads& coarse)
 {
     const auto& R = level.P_transposed;
     team.run_pieces(R.n_rows, 64,
                     [&](std::int64_t first, std::int64_t last)
                     {
-                        for (std::int64_t I = first; I < last; ++I)
-                        {
-                            Padded<6> sum = Padded<6>::Zero();
-                            for (std::int64_t n = R.start(I); n < R.end(I); ++n)
-                                sum.noalias() += R.block(n).lazyProduct(node<F>(fine.r, R.place(n)).template head<F>());
-                            node<6>(coarse.r, I) = sum;
-                        }
+                        for (std::size_t load = 0; load < fine.size(); ++load)
+                            for (std::int64_t I = first; I < last; ++I)
+                            {
+                                Padded<6> sum = Padded<6>::Zero();
+                                for (std::int64_t n = R.start(I); n < R.end(I); ++n)
+                                    sum.noalias() +=
+                                        R.block(n).lazyProduct(node<F>(fine[load]->r, R.place(n)).template head<F>());
+                                node<6>(coarse[load]->r, I) = sum;
+                            }
                     });
 }
 
 // d = P u of the coarse level; u += d.
 template <int F>
-void correct(SolidTeam& team, const GridLevel<F>& level, GridVectors& fine, const GridVectors& coarse)
+void correct(SolidTeam& team, const GridLevel<F>& level, const LevelLoads& fine, const LevelLoads& coarse)
 {
-    team.run_pieces(
-        level.P.n_rows, piece_size,
-        [&](std::int64_t first, std::int64_t last)
-        {
-            for (std::int64_t i = first; i < last; ++i)
-            {
-                Padded<F> d = Padded<F>::Zero();
-                for (std::int64_t n = level.P.start(i); n < level.P.end(i); ++n)
-                    d.noalias() += level.P.block(n).lazyProduct(node<6>(coarse.u, level.P.place(n)).template head<6>());
-                node<F>(fine.d, i) = d;
-                node<F>(fine.u, i) += d;
-            }
-        });
+    const auto& P = level.P;
+    team.run_pieces(P.n_rows, piece_size,
+                    [&](std::int64_t first, std::int64_t last)
+                    {
+                        for (std::size_t load = 0; load < fine.size(); ++load)
+                            for (std::int64_t i = first; i < last; ++i)
+                            {
+                                Padded<F> d = Padded<F>::Zero();
+                                for (std::int64_t n = P.start(i); n < P.end(i); ++n)
+                                    d.noalias() +=
+                                        P.block(n).lazyProduct(node<6>(coarse[load]->u, P.place(n)).template head<6>());
+                                node<F>(fine[load]->d, i) = d;
+                                node<F>(fine[load]->u, i) += d;
+                            }
+                    });
 }
 
 template <int F>
-void smooth_down(SolidTeam& team, const GridLevel<F>& level, GridVectors& v)
+void smooth_down(SolidTeam& team, const GridLevel<F>& level, const LevelLoads& loads)
 {
-    start<F>(team, level, v);
-    for (int k = 1; k < degree; ++k) advance<F>(team, level, v, k);
-    advance<F>(team, level, v, -1);
+    start<F>(team, level, loads);
+    for (int k = 1; k < degree; ++k) advance<F>(team, level, loads, k);
+    advance<F>(team, level, loads, -1);
 }
 
 template <int F>
-void smooth_up(SolidTeam& team, const GridLevel<F>& level, GridVectors& v)
+void smooth_up(SolidTeam& team, const GridLevel<F>& level, const LevelLoads& loads)
 {
-    for (int k = 0; k < degree; ++k) advance<F>(team, level, v, k);
+    for (int k = 0; k < degree; ++k) advance<F>(team, level, loads, k);
 }
 
 template <int F>
-void solve_last(const CoarseFactor& factor, std::int64_t n, GridVectors& v)
+void solve_last(const CoarseFactor& factor, std::int64_t n, const LevelLoads& loads)
 {
-    Eigen::VectorXd b(n * F);
-    for (std::int64_t i = 0; i < n; ++i)
-        b.segment<F>(i * F) = node<F>(v.r, i).template head<F>().template cast<double>();
-    const Eigen::VectorXd x = factor.solution(b);
-    for (std::int64_t i = 0; i < n; ++i)
-        node<F>(v.u, i).template head<F>() = x.segment<F>(i * F).template cast<float>();
+    for (GridVectors* v : loads)
+    {
+        Eigen::VectorXd b(n * F);
+        for (std::int64_t i = 0; i < n; ++i)
+            b.segment<F>(i * F) = node<F>(v->r, i).template head<F>().template cast<double>();
+        const Eigen::VectorXd x = factor.solution(b);
+        for (std::int64_t i = 0; i < n; ++i)
+            node<F>(v->u, i).template head<F>() = x.segment<F>(i * F).template cast<float>();
+    }
 }
 
 }  // namespace
@@ -219,85 +231,6 @@ SmootherPlan smoother_plan(int n, double largest, double range)
         rho = next;
     }
     return plan;
-}
-
-struct CoarseFactor::Parts
-{
-    mutable Eigen::CholmodDecomposition<Eigen::SparseMatrix<double>, Eigen::Lower> cholmod;
-    std::vector<std::int64_t> pinned;
-};
-
-template <int F>
-CoarseFactor::CoarseFactor(const BlockMatrix<double, F, F>& A, const std::vector<std::int64_t>& pinned)
-    : parts_(std::make_unique<Parts>())
-{
-    // The threads here are our own; see solver/sparse_solve.cpp.
-    omp_set_max_active_levels(0);
-    openblas_set_num_threads(1);
-    std::vector<char> out(static_cast<std::size_t>(A.n_rows * F), 0);
-    for (const std::int64_t freedom : pinned) out[static_cast<std::size_t>(freedom)] = 1;
-    std::vector<Eigen::Triplet<double>> entries;
-    for (std::int64_t i = 0; i < A.n_rows; ++i)
-        for (std::int64_t n = A.start(i); n < A.end(i); ++n)
-            for (int a = 0; a < F; ++a)
-                for (int b = 0; b < F; ++b)
-                {
-                    const std::int64_t row = i * F + a, column = A.place(n) * F + b;
-                    const bool held =
-                        out[static_cast<std::size_t>(row)] != 0 || out[static_cast<std::size_t>(column)] != 0;
-                    if (row >= column && (!held || row == column))
-                        entries.emplace_back(static_cast<int>(row), static_cast<int>(column), A.block(n)(a, b));
-                }
-    const auto size = static_cast<int>(A.n_rows * F);
-    Eigen::SparseMatrix<double> lower(size, size);
-    lower.setFromTriplets(entries.begin(), entries.end());
-    parts_->pinned = pinned;
-    parts_->cholmod.cholmod().print = 0;
-    parts_->cholmod.setMode(Eigen::CholmodSupernodalLLt);
-    parts_->cholmod.compute(lower);
-    if (parts_->cholmod.info() != Eigen::Success)
-        throw CannotCompute({"", 0, 0, "solver", "", "the stiffness could not be factorised: a part may hang loose",
-                             "check that every part is joined to the shaft"});
-}
-
-CoarseFactor::~CoarseFactor() = default;
-CoarseFactor::CoarseFactor(CoarseFactor&&) noexcept = default;
-
-Eigen::VectorXd CoarseFactor::solution(const Eigen::VectorXd& b) const
-{
-    Eigen::VectorXd right = b;
-    for (const std::int64_t freedom : parts_->pinned) right(freedom) = 0;
-    return parts_->cholmod.solve(right);
-}
-
-std::int64_t CoarseFactor::bytes() const { return static_cast<std::int64_t>(parts_->cholmod.cholmod().memory_inuse); }
-
-template CoarseFactor::CoarseFactor(const BlockMatrix<double, 3, 3>&, const std::vector<std::int64_t>&);
-template CoarseFactor::CoarseFactor(const BlockMatrix<double, 6, 6>&, const std::vector<std::int64_t>&);
-
-std::vector<std::int64_t> pinned_freedoms(const Eigen::Matrix3Xd& places)
-{
-    const auto farthest = [&](const auto& measure)
-    {
-        Eigen::Index best = 0;
-        for (Eigen::Index i = 1; i < places.cols(); ++i)
-            if (measure(places.col(i)) > measure(places.col(best))) best = i;
-        return best;
-    };
-    const Eigen::Vector3d centre = places.rowwise().mean();
-    const Eigen::Index a = farthest([&](const Eigen::Vector3d& p) { return -(p - centre).norm(); });
-    const Eigen::Vector3d pa = places.col(a);
-    const Eigen::Index b = farthest([&](const Eigen::Vector3d& p) { return (p - pa).norm(); });
-    const Eigen::Vector3d along = places.col(b) - pa;
-    const Eigen::Index c = farthest([&](const Eigen::Vector3d& p) { return along.cross(p - pa).norm(); });
-    std::vector<std::int64_t> freedoms{3 * a, 3 * a + 1, 3 * a + 2};
-    Eigen::Index main = 0, turning = 0;
-    along.cwiseAbs().maxCoeff(&main);
-    for (Eigen::Index axis = 0; axis < 3; ++axis)
-        if (axis != main) freedoms.push_back(3 * b + axis);
-    along.cross(Eigen::Vector3d(places.col(c) - pa)).cwiseAbs().maxCoeff(&turning);
-    freedoms.push_back(3 * c + turning);
-    return freedoms;
 }
 
 SolidGrids::SolidGrids(SolidTeam& team, const LinearLevel& linear, bool free_body)
@@ -347,29 +280,35 @@ std::vector<GridVectors> SolidGrids::work_vectors() const
     return work;
 }
 
-void SolidGrids::cycle(SolidTeam& team, std::vector<GridVectors>& work) const
+void SolidGrids::cycle(SolidTeam& team, const std::vector<std::vector<GridVectors>*>& work) const
 {
-    const std::size_t last = work.size() - 1;
+    const auto at = [&](std::size_t level)
+    {
+        LevelLoads loads;
+        for (std::vector<GridVectors>* load : work) loads.push_back(&(*load)[level]);
+        return loads;
+    };
+    const std::size_t last = sizes_.size() - 1;
     if (!linear_)
     {
-        solve_last<3>(*last_, sizes_[0], work[0]);
+        solve_last<3>(*last_, sizes_[0], at(0));
         return;
     }
-    smooth_down<3>(team, *linear_, work[0]);
-    restrict_residual<3>(team, *linear_, work[0], work[1]);
+    smooth_down<3>(team, *linear_, at(0));
+    restrict_residual<3>(team, *linear_, at(0), at(1));
     for (std::size_t l = 0; l < coarse_.size(); ++l)
     {
-        smooth_down<6>(team, coarse_[l], work[l + 1]);
-        restrict_residual<6>(team, coarse_[l], work[l + 1], work[l + 2]);
+        smooth_down<6>(team, coarse_[l], at(l + 1));
+        restrict_residual<6>(team, coarse_[l], at(l + 1), at(l + 2));
     }
-    solve_last<6>(*last_, sizes_[last], work[last]);
+    solve_last<6>(*last_, sizes_[last], at(last));
     for (std::size_t l = coarse_.size(); l-- > 0;)
     {
-        correct<6>(team, coarse_[l], work[l + 1], work[l + 2]);
-        smooth_up<6>(team, coarse_[l], work[l + 1]);
+        correct<6>(team, coarse_[l], at(l + 1), at(l + 2));
+        smooth_up<6>(team, coarse_[l], at(l + 1));
     }
-    correct<3>(team, *linear_, work[0], work[1]);
-    smooth_up<3>(team, *linear_, work[0]);
+    correct<3>(team, *linear_, at(0), at(1));
+    smooth_up<3>(team, *linear_, at(0));
 }
 
 std::int64_t SolidGrids::bytes() const

@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "solver/solid_aggregation.h"
+#include "solver/solid_coarse_factor.h"
 #include "solver/solid_linear.h"
 
 namespace splicewright
@@ -34,23 +35,6 @@ struct GridLevel
     SmootherPlan plan;
 };
 
-// Factorisation of the last level in double precision; hides the library that makes it.
-class CoarseFactor
-{
-public:
-    template <int F>
-    CoarseFactor(const BlockMatrix<double, F, F>& A, const std::vector<std::int64_t>& pinned);
-    ~CoarseFactor();
-    CoarseFactor(CoarseFactor&&) noexcept;
-    // x of A x = b, [n] each.
-    [[nodiscard]] Eigen::VectorXd solution(const Eigen::VectorXd& b) const;
-    [[nodiscard]] std::int64_t bytes() const;
-
-private:
-    struct Parts;
-    std::unique_ptr<Parts> parts_;
-};
-
 // Work vectors of one level for one load, padded numbers of each node.
 struct GridVectors
 {
@@ -65,8 +49,8 @@ public:
     SolidGrids(SolidTeam& team, const LinearLevel& linear, bool free_body);
 
     [[nodiscard]] std::vector<GridVectors> work_vectors() const;
-    // u of the linear level in work[0] from its residual r there: one V-cycle.
-    void cycle(SolidTeam& team, std::vector<GridVectors>& work) const;
+    // For each load u of the linear level, the first of its work vectors, from its residual r there: one V-cycle.
+    void cycle(SolidTeam& team, const std::vector<std::vector<GridVectors>*>& work) const;
     [[nodiscard]] std::int64_t bytes() const;
     [[nodiscard]] int n_levels() const { return static_cast<int>(coarse_.size()) + (linear_ ? 2 : 1); }
 
@@ -76,8 +60,5 @@ private:
     std::unique_ptr<CoarseFactor> last_;
     std::vector<std::int64_t> sizes_;  // nodes of each level
 };
-
-// Freedoms (3 node + axis) whose holding takes the six rigid motions out of a free body and strains it nowhere.
-std::vector<std::int64_t> pinned_freedoms(const Eigen::Matrix3Xd& places);
 
 }  // namespace splicewright

@@ -231,12 +231,14 @@ void SolidMultigrid::from_linear(SolidTeam& team, MultigridWork& load, const Gri
 void SolidMultigrid::cycle(SolidTeam& team, const std::vector<MultigridWork*>& loads) const
 {
     smooth_down(team, loads);
+    std::vector<std::vector<GridVectors>*> grids;
     for (MultigridWork* load : loads)
     {
         to_linear(team, *load, load->grids[0]);
-        grids_.cycle(team, load->grids);
-        from_linear(team, *load, load->grids[0]);
+        grids.push_back(&load->grids);
     }
+    grids_.cycle(team, grids);
+    for (MultigridWork* load : loads) from_linear(team, *load, load->grids[0]);
     smooth_up(team, loads);
 }
 

@@ -42,7 +42,7 @@ private:
 constexpr int most_restarts = 3;
 
 // Bytes per node and per element, measured on bars and splices. Source: judgement; a test holds them.
-constexpr std::int64_t bytes_of_node = 460;
+constexpr std::int64_t bytes_of_node = 520;
 constexpr std::int64_t bytes_of_node_and_load = 300;
 constexpr std::int64_t bytes_of_straight_element = 340;
 constexpr std::int64_t bytes_of_curved_element = 1350;
