@@ -183,4 +183,11 @@ SolidSolution direct_solution(const SolidMesh& mesh, const SolidBody& body, cons
     return solution;
 }
 
+Eigen::SparseMatrix<double> supported_stiffness(const SolidMesh& mesh, const SolidBody& body)
+{
+    SolidTeam team(1);
+    const SolidLayout layout = solid_layout(team, mesh, body.bonded, linked_nodes(mesh, body));
+    return supported(assembled(mesh, layout, body), bound(layout, body, places_of(mesh)).held);
+}
+
 }  // namespace splicewright
