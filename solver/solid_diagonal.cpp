@@ -61,7 +61,7 @@ void add_straight(const double* from, const Row& row_of)
 template <class Row>
 void add_curved(const double* from, const Row& row_of)
 {
-    for (const SolidPoint& point : eight_points())
+    for (const TetrahedronPoint& point : eight_points())
     {
         const Factors f = factors_at(from);
         for (int i = 0; i < 4; ++i)

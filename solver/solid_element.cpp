@@ -20,7 +20,7 @@ void add_orbit(Points& points, std::size_t first, double far, double near, doubl
 {
     for (std::size_t k = 0; k < 4; ++k)
     {
-        SolidPoint& point = points[first + k];
+        TetrahedronPoint& point = points[first + k];
         point.at = {far, far, far, far};
         point.at[k] = near;
         point.weight = weight;
@@ -31,16 +31,16 @@ void add_orbit(Points& points, std::size_t first, double far, double near, doubl
 template <class Use>
 void for_each_point(const SolidElementNodes& nodes, const Use& use)
 {
-    const auto at_point = [&](const SolidPoint& point)
+    const auto at_point = [&](const TetrahedronPoint& point)
     {
         const SolidMap map = solid_map(nodes, point.at);
         use(Eigen::Matrix<double, 10, 3>(solid_shape_slopes(point.at) * map.gradients.transpose()),
             point.weight * map.jacobian);
     };
     if (is_straight(nodes))
-        for (const SolidPoint& point : four_points()) at_point(point);
+        for (const TetrahedronPoint& point : four_points()) at_point(point);
     else
-        for (const SolidPoint& point : eight_points()) at_point(point);
+        for (const TetrahedronPoint& point : eight_points()) at_point(point);
 }
 
 }  // namespace
@@ -87,11 +87,11 @@ SolidMap solid_map(const SolidElementNodes& nodes, const Barycentric& l)
     return {J.inverse().transpose(), J.determinant()};
 }
 
-const std::array<SolidPoint, 4>& four_points()
+const std::array<TetrahedronPoint, 4>& four_points()
 {
-    static const std::array<SolidPoint, 4> points = []
+    static const std::array<TetrahedronPoint, 4> points = []
     {
-        std::array<SolidPoint, 4> made;
+        std::array<TetrahedronPoint, 4> made;
         const double far = (5 - std::sqrt(5.0)) / 20;
         add_orbit(made, 0, far, 1 - 3 * far, 1.0 / 24);
         return made;
@@ -99,11 +99,11 @@ const std::array<SolidPoint, 4>& four_points()
     return points;
 }
 
-const std::array<SolidPoint, 8>& eight_points()
+const std::array<TetrahedronPoint, 8>& eight_points()
 {
-    static const std::array<SolidPoint, 8> points = []
+    static const std::array<TetrahedronPoint, 8> points = []
     {
-        std::array<SolidPoint, 8> made;
+        std::array<TetrahedronPoint, 8> made;
         add_orbit(made, 0, orbit_far[0], orbit_near[0], orbit_weight[0]);
         add_orbit(made, 4, orbit_far[1], orbit_near[1], orbit_weight[1]);
         return made;

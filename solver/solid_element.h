@@ -34,15 +34,15 @@ struct SolidMap
 };
 SolidMap solid_map(const SolidElementNodes& nodes, const Barycentric& l);
 
-struct SolidPoint
+struct TetrahedronPoint
 {
     Barycentric at{};
     double weight = 0;  // all weights sum to 1/6, the volume of the reference element
 };
 // The four points of degree 2. Source: [HammerStroud1956]; from memory: verify.
-const std::array<SolidPoint, 4>& four_points();
+const std::array<TetrahedronPoint, 4>& four_points();
 // The eight points of degree 3 with which curved elements are integrated; see solver/solid_kernels.h.
-const std::array<SolidPoint, 8>& eight_points();
+const std::array<TetrahedronPoint, 8>& eight_points();
 
 // No middle node stands further from the middle of its edge than this part of the edge's length.
 constexpr double straight_within = 1e-9;

@@ -81,7 +81,7 @@ ElementFactors<double> element_factors(SolidTeam& team, const SolidMesh& mesh, c
                       double* to = factors.curved.data() + batch * factors_of_curved * batch_lanes + lane;
                       const auto& metal = steel[static_cast<std::size_t>(mesh.regions[element])];
                       const SolidElementNodes nodes = nodes_of(mesh, element);
-                      for (const SolidPoint& point : eight_points())
+                      for (const TetrahedronPoint& point : eight_points())
                       {
                           const bool fine = put_factors(to, nodes, point.at, point.weight, metal);
                           if (!fine) inverted = static_cast<std::int64_t>(element);

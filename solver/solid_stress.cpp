@@ -157,7 +157,7 @@ SolidStress recovered_stress(const SolidMesh& mesh, const std::vector<ElasticCon
         double volume = 0;
         for (int p = 0; p < 4; ++p)
         {
-            const SolidPoint& point = four_points()[static_cast<std::size_t>(p)];
+            const TetrahedronPoint& point = four_points()[static_cast<std::size_t>(p)];
             at_points.row(p) = solid_stress(metal, solid_strain(nodes, u, point.at)).transpose();
             volume += point.weight * solid_map(nodes, point.at).jacobian;
         }

@@ -112,7 +112,7 @@ TEST(SolidPatch, ConstantStressBalancesItsTractionsOnDistortedCurvedElements)
 
 TEST(SolidElement, ShapeFunctionsSumToOneAndAreOneAtTheirNodes)
 {
-    for (const SolidPoint& point : eight_points()) EXPECT_NEAR(solid_shape_values(point.at).sum(), 1, 1e-14);
+    for (const TetrahedronPoint& point : eight_points()) EXPECT_NEAR(solid_shape_values(point.at).sum(), 1, 1e-14);
     for (std::size_t e = 0; e < 6; ++e)
     {
         Barycentric at{};
@@ -134,7 +134,7 @@ TEST(SolidElement, QuadratureIsExactToItsDegree)
                 const auto sum = [&](const auto& points)
                 {
                     double total = 0;
-                    for (const SolidPoint& p : points)
+                    for (const TetrahedronPoint& p : points)
                         total += p.weight * std::pow(p.at[0], a) * std::pow(p.at[1], b) * std::pow(p.at[2], c);
                     return total;
                 };
