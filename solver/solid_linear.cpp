@@ -1,7 +1,6 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "solver/solid_linear.h"
 
-#include <Eigen/LU>
 #include <numeric>
 
 #include "solver/solid_element.h"
@@ -12,43 +11,53 @@ namespace splicewright
 namespace
 {
 
-// A linear tetrahedron, or a spring between the means of two pairs of nodes.
-// Block of nodes i, j: lambda g_i g_j^T + mu (g_j g_i^T + (g_i . g_j) I), times the volume; springs have mu = 0.
+// Part of the block of nodes i, j: lambda g_i g_j^T + mu (g_j g_i^T + (g_i . g_j) I), times a volume; springs: mu = 0.
+struct Term
+{
+    std::array<Eigen::Vector3d, 4> g;  // 1/mm
+    double lambda = 0, mu = 0;         // N mm
+};
+
+// A tetrahedron with linear displacement over its barycentric coordinates, or a spring between the means of two pairs
+// of nodes. A straight tetrahedron has one term, a curved one eight: only with its true shape is the linear level
+// the quadratic one seen through fewer freedoms, and strongly curved elements take a third fewer iterations.
 struct SmallStiffness
 {
     std::array<std::int32_t, 4> nodes{-1, -1, -1, -1};  // of the linear level; -1: none
-    std::array<Eigen::Vector3d, 4> g;                   // 1/mm
-    double lambda = 0, mu = 0;                          // N mm
+    std::int64_t first_term = 0, last_term = 0;
 };
 
-SmallStiffness tetrahedron(const SolidMesh& mesh, std::size_t element, const ElasticConstants& steel)
+void put_terms(const SolidElementNodes& nodes, const ElasticConstants& steel, Term* to, std::int64_t n_terms)
 {
-    SmallStiffness small;
-    const SolidElementNodes nodes = nodes_of(mesh, element);
-    Eigen::Matrix3d edges;
-    for (int i = 0; i < 3; ++i) edges.col(i) = nodes.col(i + 1) - nodes.col(0);
-    const Eigen::Matrix3d gradients = edges.inverse().transpose();
-    const double volume = edges.determinant() / 6;
-    small.g[0] = -gradients.rowwise().sum();
-    for (std::size_t i = 0; i < 3; ++i) small.g[i + 1] = gradients.col(static_cast<int>(i));
-    small.lambda = volume * steel.E * steel.nu / ((1 + steel.nu) * (1 - 2 * steel.nu));
-    small.mu = volume * steel.G();
-    return small;
+    for (std::int64_t p = 0; p < n_terms; ++p)
+    {
+        const TetrahedronPoint point = n_terms == 1 ? TetrahedronPoint{{0.25, 0.25, 0.25, 0.25}, 1.0 / 6}
+                                                    : eight_points()[static_cast<std::size_t>(p)];
+        const SolidMap map = solid_map(nodes, point.at);
+        const double volume = point.weight * map.jacobian;
+        Term& term = to[p];
+        term.g[0] = -map.gradients.rowwise().sum();
+        for (std::size_t i = 0; i < 3; ++i) term.g[i + 1] = map.gradients.col(static_cast<int>(i));
+        term.lambda = volume * steel.E * steel.nu / ((1 + steel.nu) * (1 - 2 * steel.nu));
+        term.mu = volume * steel.G();
+    }
 }
 
-SmallStiffness spring_between(const LinearLevel& level, const LayoutSpring& spring)
+Term term_of(const LayoutSpring& spring)
 {
-    SmallStiffness small;
-    small.lambda = spring.stiffness;
+    Term term;
+    term.lambda = spring.stiffness;
     const Eigen::Vector3d half = 0.5 * Eigen::Vector3d(spring.direction[0], spring.direction[1], spring.direction[2]);
-    small.g = {half, half, -half, -half};
+    term.g = {half, half, -half, -half};
+    return term;
+}
+
+std::array<std::int32_t, 4> nodes_of(const LinearLevel& level, const LayoutSpring& spring)
+{
     const auto first = level.parents[static_cast<std::size_t>(spring.first)];
-    small.nodes = {first[0], first[1], -1, -1};
-    if (spring.second < 0) return small;
+    if (spring.second < 0) return {first[0], first[1], -1, -1};
     const auto second = level.parents[static_cast<std::size_t>(spring.second)];
-    small.nodes[2] = second[0];
-    small.nodes[3] = second[1];
-    return small;
+    return {first[0], first[1], second[0], second[1]};
 }
 
 void number_corners(LinearLevel& level, const SolidMesh& mesh, const SolidLayout& layout)
@@ -115,6 +124,7 @@ void list_children(LinearLevel& level)
 struct Assembly
 {
     std::vector<SmallStiffness> small;
+    std::vector<Term> terms;
     std::vector<std::int64_t> starts;  // [n_nodes + 1]
     std::vector<std::int32_t> of_node;
     const std::vector<int>* held = nullptr;
@@ -144,16 +154,7 @@ struct Assembly
             {
                 if (small.nodes[i] != row) continue;
                 for (std::size_t j = 0; j < 4; ++j)
-                {
-                    if (small.nodes[j] < 0) continue;
-                    Eigen::Matrix3d block = small.lambda * small.g[i] * small.g[j].transpose();
-                    if (small.mu != 0)
-                    {
-                        block += small.mu * small.g[j] * small.g[i].transpose();
-                        block.diagonal().array() += small.mu * small.g[i].dot(small.g[j]);
-                    }
-                    add(row, places, blocks, small.nodes[j], block);
-                }
+                    if (small.nodes[j] >= 0) add(row, places, blocks, small.nodes[j], all->block_of(small, i, j));
             }
         }
 
@@ -185,29 +186,69 @@ struct Assembly
             }
         }
     };
+    [[nodiscard]] Eigen::Matrix3d block_of(const SmallStiffness& of, std::size_t i, std::size_t j) const
+    {
+        Eigen::Matrix3d block = Eigen::Matrix3d::Zero();
+        for (std::int64_t t = of.first_term; t < of.last_term; ++t)
+        {
+            const Term& term = terms[static_cast<std::size_t>(t)];
+            block += term.lambda * term.g[i] * term.g[j].transpose();
+            if (term.mu == 0) continue;
+            block += term.mu * term.g[j] * term.g[i].transpose();
+            block.diagonal().array() += term.mu * term.g[i].dot(term.g[j]);
+        }
+        return block;
+    }
     [[nodiscard]] Worker worker() const { return {this, std::vector<std::int64_t>(starts.size() - 1, -1)}; }
 };
+
+void put_elements(SolidTeam& team, const LinearLevel& level, const SolidMesh& mesh, const SolidLayout& layout,
+                  const std::vector<ElasticConstants>& steel, Assembly& all)
+{
+    all.small.resize(mesh.elements.size());
+    const auto for_elements = [&](const auto& use)
+    {
+        team.run_pieces(static_cast<std::int64_t>(mesh.elements.size()), 4096,
+                        [&](std::int64_t first, std::int64_t last)
+                        {
+                            for (auto e = static_cast<std::size_t>(first); e < static_cast<std::size_t>(last); ++e)
+                                use(e, nodes_of(mesh, e), all.small[e]);
+                        });
+    };
+    for_elements([](std::size_t, const SolidElementNodes& nodes, SmallStiffness& small)
+                 { small.last_term = is_straight(nodes) ? 1 : 8; });
+    std::int64_t n_terms = 0;
+    for (SmallStiffness& small : all.small)
+    {
+        small.first_term = n_terms;
+        n_terms = small.last_term += n_terms;
+    }
+    all.terms.resize(static_cast<std::size_t>(n_terms));
+    for_elements(
+        [&](std::size_t e, const SolidElementNodes& nodes, SmallStiffness& small)
+        {
+            put_terms(nodes, steel[static_cast<std::size_t>(mesh.regions[e])], all.terms.data() + small.first_term,
+                      small.last_term - small.first_term);
+            for (std::size_t n = 0; n < 4; ++n)
+            {
+                const std::int32_t node = layout.node_of[static_cast<std::size_t>(mesh.elements[e][n])];
+                small.nodes[n] = level.parents[static_cast<std::size_t>(node)][0];
+            }
+        });
+}
 
 Assembly assembly(SolidTeam& team, const LinearLevel& level, const SolidMesh& mesh, const SolidLayout& layout,
                   const std::vector<ElasticConstants>& steel, const std::vector<LayoutSpring>& springs)
 {
     Assembly all;
     all.held = &level.held;
-    all.small.resize(mesh.elements.size());
-    team.run_pieces(static_cast<std::int64_t>(mesh.elements.size()), 4096,
-                    [&](std::int64_t first, std::int64_t last)
-                    {
-                        for (auto e = static_cast<std::size_t>(first); e < static_cast<std::size_t>(last); ++e)
-                        {
-                            all.small[e] = tetrahedron(mesh, e, steel[static_cast<std::size_t>(mesh.regions[e])]);
-                            for (std::size_t n = 0; n < 4; ++n)
-                            {
-                                const std::int32_t node = layout.node_of[static_cast<std::size_t>(mesh.elements[e][n])];
-                                all.small[e].nodes[n] = level.parents[static_cast<std::size_t>(node)][0];
-                            }
-                        }
-                    });
-    for (const LayoutSpring& spring : springs) all.small.push_back(spring_between(level, spring));
+    put_elements(team, level, mesh, layout, steel, all);
+    for (const LayoutSpring& spring : springs)
+    {
+        const auto at = static_cast<std::int64_t>(all.terms.size());
+        all.terms.push_back(term_of(spring));
+        all.small.push_back({nodes_of(level, spring), at, at + 1});
+    }
     all.starts.assign(static_cast<std::size_t>(level.n_nodes) + 1, 0);
     // A node that a spring names twice takes part once: all its entries are found from there.
     const auto for_nodes = [](const SmallStiffness& small, const auto& use)

@@ -9,8 +9,8 @@
 
 #include "cases/problem.h"
 #include "solver/solid_body.h"
-#include "solver/solid_direct.h"
 #include "solver/solid_coarse_factor.h"
+#include "solver/solid_direct.h"
 #include "solver/solid_loads.h"
 #include "tests/solver/solid_bar.h"
 
