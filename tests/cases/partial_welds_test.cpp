@@ -68,9 +68,9 @@ TEST(PlugWelds, LeaveMetalAroundTheHoles)
     expect_only_problem(plugged("count = 8\ndiameter = \"10 mm\"\nat = \"-20 mm\"\n"), "sleeve.plug[1].count",
                         "must leave 3 mm between the holes", "count = 6");
     expect_only_problem(plugged("count = 2.5\ndiameter = \"10 mm\"\nat = \"-20 mm\"\n"), "sleeve.plug[1].count",
-                        "whole number from 1 to 12", "count = 4");
+                        "whole number from 1 to 12", "count = ...");
     expect_only_problem(plugged("diameter = \"10 mm\"\nat = \"-20 mm\"\n"), "sleeve.plug[1].count", "is missing",
-                        "count = 4");
+                        "count = ...");
     expect_only_problem(plugged("count = 2\ndiameter = \"15 mm\"\nat = \"20 mm\"\n"), "sleeve.plug[1].diameter",
                         "at most 13.5 mm", "diameter = \"13.5 mm\"");
     expect_only_problem(plugged("count = 2\ndiameter = \"8 mm\"\nat = \"10 mm\"\n"), "sleeve.plug[1].at",
