@@ -2,6 +2,7 @@
 #pragma once
 
 #include <array>
+#include <numbers>
 #include <optional>
 #include <string>
 #include <vector>
@@ -122,8 +123,10 @@ struct Joint
     Millimetre half_lap;                    // axial length, 0: square cut
     Millimetre blend;                       // axial length of the blend between the diameters, 0 when they are equal
     Material filler;
-    Millimetre offset;  // as built, between the axes of the bars at the joint; counts for balance only
-    Radian tilt;        // as built, between the axes; counts for balance only
+    Millimetre offset;                  // as built, between the axes of the bars at the joint; counts for balance only
+    Radian tilt;                        // as built, between the axes; counts for balance only
+    Millimetre lap_corner_radius = {};  // of the inner corners of the half lap, 0 without one
+    Radian offset_angle = {};           // direction of offset and tilt of the right bar, from the cut plane of the lap
 };
 
 enum class SlitState
@@ -143,6 +146,19 @@ struct SleeveWeld
     bool toe_radius_stated = false;  // false: the reference radius of the notch method
     int passes = 1;
     Material filler;
+    Radian coverage{2 * std::numbers::pi};  // of each weld, from its start angle on
+    std::array<Radian, 2> start = {};       // [left, right], from the cut plane of the lap
+    [[nodiscard]] bool goes_all_round() const { return coverage.value() > 2 * std::numbers::pi - 1e-9; }
+};
+
+// Plug welds around the sleeve: holes filled with weld metal that is fused to bar and sleeve.
+struct PlugRing
+{
+    int count = 1;
+    Millimetre diameter;
+    Millimetre at;                    // of the holes' axes from the joint, positive to the right
+    std::optional<Millimetre> depth;  // of weld metal, from the bar outward; absent: flush with the sleeve
+    Radian start;                     // angle of the first hole, from the cut plane of the lap
 };
 
 struct Sleeve
@@ -156,6 +172,7 @@ struct Sleeve
     std::array<Millimetre, 2> clearance;  // diametral, [left, right], negative presses
     std::array<SlitState, 2> slit;        // [left, right]
     SleeveWeld weld;
+    std::vector<PlugRing> plugs = {};
 };
 
 enum class BlockOrigin

@@ -94,11 +94,6 @@ void CaseTable::note_default(const std::string& key, std::string value, std::str
     findings_->defaults.push_back({field(key), std::move(value), std::move(reason)});
 }
 
-void CaseTable::not_yet(const std::string& key, const std::string& what_exists, const std::string& fix) const
-{
-    if (has(key)) report(key, "cannot be used yet: " + what_exists, fix);
-}
-
 void CaseTable::stands_for(const std::string& name, const std::string& key) const
 {
     const auto place = findings_->places.find(field(key));

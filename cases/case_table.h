@@ -61,7 +61,6 @@ public:
 
     void report(const std::string& key, std::string rule, std::string fix) const;
     void note_default(const std::string& key, std::string value, std::string reason) const;
-    void not_yet(const std::string& key, const std::string& what_exists, const std::string& fix) const;
     // Rules about `name` point at the key that gave its value.
     void stands_for(const std::string& name, const std::string& key) const;
     void report_unknown_keys() const;

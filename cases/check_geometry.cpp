@@ -62,9 +62,11 @@ std::vector<Problem> geometry_problems(const Case& asked, const Places& places, 
     const bool has_both = part.bar[0] && part.bar[1];
     if (!has_both || !has_sections || !part.joint) return report.take();
     check_joint(report, part);
+    check_lap_corner(report, part);
     if (!part.sleeve) return report.take();
     check_sleeve(report, part);
     check_sleeve_weld(report, part);
+    check_partial_welds(report, part);
     return report.take();
 }
 

@@ -20,7 +20,9 @@ bool bore_fits(const Bar& bar);  // within the limits that check_bar reports
 void check_grooves(RuleReport& report, const Case& asked, Side side);
 void check_load_end(RuleReport& report, const Case& asked, Side side);
 void check_joint(RuleReport& report, const Case& asked);
+void check_lap_corner(RuleReport& report, const Case& asked);
 void check_sleeve(RuleReport& report, const Case& asked);
 void check_sleeve_weld(RuleReport& report, const Case& asked);
+void check_partial_welds(RuleReport& report, const Case& asked);
 
 }  // namespace splicewright

@@ -67,6 +67,14 @@ void keep_sleeve(RuleReport& report, Sleeve& sleeve)
     weld.leg_on_bar = kept(report, "sleeve.weld.leg_on_bar", weld.leg_on_bar, leg);
     weld.leg_on_sleeve = kept(report, "sleeve.weld.leg_on_sleeve", weld.leg_on_sleeve, leg);
     weld.toe_radius = kept(report, "sleeve.weld.toe_radius", weld.toe_radius, thickness);
+    for (std::size_t i = 0; i < sleeve.plugs.size(); ++i)
+    {
+        const std::string field = fmt::format("sleeve.plug[{}]", i + 1);
+        PlugRing& ring = sleeve.plugs[i];
+        ring.diameter = kept(report, field + ".diameter", ring.diameter, thickness);
+        ring.at = kept(report, field + ".at", ring.at, distance);
+        if (ring.depth) ring.depth = kept(report, field + ".depth", *ring.depth, thickness);
+    }
 }
 
 }  // namespace
@@ -81,6 +89,7 @@ Case plausible_part(RuleReport& report, const Case& asked)
         if (joint->penetration) joint->penetration = kept(report, "joint.penetration", *joint->penetration, thickness);
         joint->half_lap = kept(report, "joint.half_lap", joint->half_lap, distance);
         joint->blend = kept(report, "joint.blend", joint->blend, thickness);
+        joint->lap_corner_radius = kept(report, "joint.lap_corner_radius", joint->lap_corner_radius, thickness);
     }
     if (kept_part.sleeve) keep_sleeve(report, *kept_part.sleeve);
     return kept_part;

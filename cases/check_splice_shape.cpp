@@ -20,6 +20,7 @@ constexpr double greatest_difference = 0.25;  // of the smaller diameter
 constexpr double least_blend = 0.5;
 constexpr double greatest_blend_share = 0.8;  // of the smaller diameter
 constexpr double least_half_lap = 2.0;
+constexpr double lap_to_sleeve_end = 3.0;  // mm, room between the seam and the root of the sleeve weld
 constexpr double clear_length = 1.0;
 
 const Bar& bar_of(const Case& asked, Side side) { return *asked.bar[index(side)]; }
@@ -89,11 +90,12 @@ void check_half_lap(RuleReport& report, const Case& asked)
     for (const Side side : both_sides)
     {
         if (!asked.sleeve) break;
-        const double covered = 2.0 * sleeve_reach(*asked.sleeve, side);
+        const double covered = 2.0 * (sleeve_reach(*asked.sleeve, side) - lap_to_sleeve_end);
         if (covered < greatest)
         {
             greatest = covered;
-            reason = fmt::format("the sleeve must cover it: it reaches {} to the {}", mm(covered / 2), name_of(side));
+            reason = fmt::format("the sleeve must cover it and {} more: it reaches {} to the {}", mm(lap_to_sleeve_end),
+                                 mm(sleeve_reach(*asked.sleeve, side)), name_of(side));
         }
     }
     report.keep_between("joint.half_lap", half_lap, least_half_lap, greatest, reason);

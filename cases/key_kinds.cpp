@@ -42,9 +42,9 @@ Kinds all_kinds()
     add("", text, {"title"});
     add_bar("left", kinds);
     add_bar("right", kinds);
-    add("joint", length, {"half_lap", "blend", "offset"});
+    add("joint", length, {"half_lap", "blend", "offset", "lap_corner_radius"});
     add("joint", {KeyForm::quantity_or_word, Dimension::length}, {"penetration"});
-    add("joint", angle, {"tilt"});
+    add("joint", angle, {"tilt", "offset_angle"});
     add("joint", text, {"filler"});
     add("sleeve", length,
         {"length", "offset", "outer_diameter", "wall", "clearance", "clearance_left", "clearance_right", "bore",
@@ -52,7 +52,10 @@ Kinds all_kinds()
     add("sleeve", text, {"material", "slit"});
     add("sleeve", group, {"weld", "plug"});
     add("sleeve.weld", length, {"leg", "leg_on_bar", "leg_on_sleeve", "toe_radius"});
-    add("sleeve.weld", angle, {"coverage"});
+    add("sleeve.weld", angle, {"coverage", "start_left", "start_right"});
+    add("sleeve.plug", length, {"diameter", "at", "depth"});
+    add("sleeve.plug", angle, {"start"});
+    add("sleeve.plug", whole, {"count"});
     add("sleeve.weld", text, {"filler"});
     add("sleeve.weld", whole, {"passes"});
     add("making", length,

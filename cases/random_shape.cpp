@@ -236,7 +236,7 @@ Sleeve random_sleeve(Chance& chance, const Case& shape)
     draw_fit(chance, shape, sleeve);
     draw_walls(chance, shape, sleeve);
     draw_weld(chance, shape, sleeve);
-    double least = std::max(butt_half_length(*shape.joint) + 5, shape.joint->half_lap.value() / 2);
+    double least = std::max(butt_half_length(*shape.joint) + 5, shape.joint->half_lap.value() / 2 + 3);
     if (sleeve.taper_length.value() > 0) least = std::max(least, sleeve.taper_length.value() + 3);
     const double larger = larger_first(shape);
     const double reach = mostly(chance, larger, 2 * larger, least, least + 12 * larger);

@@ -139,7 +139,16 @@ bool is_whole(const Case& asked)
              asked.sleeve->clearance[0].value() + asked.sleeve->clearance[1].value() +
              asked.sleeve->weld.leg_on_bar.value() + asked.sleeve->weld.leg_on_sleeve.value() +
              asked.sleeve->weld.toe_radius.value());
-    if (asked.joint) look(asked.joint->offset.value() + asked.joint->tilt.value());
+    if (asked.joint)
+        look(asked.joint->offset.value() + asked.joint->tilt.value() + asked.joint->offset_angle.value() +
+             asked.joint->lap_corner_radius.value());
+    if (asked.sleeve)
+        for (const PlugRing& ring : asked.sleeve->plugs)
+            look(ring.diameter.value() + ring.at.value() + ring.start.value() +
+                 ring.depth.value_or(Millimetre()).value());
+    if (asked.sleeve)
+        look(asked.sleeve->weld.coverage.value() + asked.sleeve->weld.start[0].value() +
+             asked.sleeve->weld.start[1].value());
     if (asked.making)
         look(asked.making->overall_length.value_or(Millimetre()).value() + asked.making->root_gap.value() +
              asked.making->root_face.value() + asked.making->groove_angle.value() + asked.making->weld_shrink.value() +

@@ -49,7 +49,30 @@ Millimetre blend_at(const CaseTable& table, const std::array<double, 2>& diamete
     return Millimetre(std::isnan(difference) ? unread : 0.0);
 }
 
+// Radius of the inner corners of a half lap: as stated, else the reference radius where there is room for it.
+Millimetre lap_corner_radius_at(const CaseTable& table, const Joint& joint, const std::array<double, 2>& diameters)
+{
+    const auto stated = table.length("lap_corner_radius");
+    if (stated) return *stated;
+    const double half_lap = joint.half_lap.value();
+    if (!(half_lap > 0.0)) return Millimetre(0.0);
+    const double radius = std::min(reference_notch_radius.value(), greatest_lap_corner_radius(joint, diameters));
+    if (!(radius > 0.0)) return Millimetre(unread);  // the length or the diameter that it comes from is reported
+    if (joint.penetration)  // a lap that is fused through has no inner corners
+        table.note_default("lap_corner_radius", in_words(radius, Dimension::length),
+                           "reference radius of the notch stress method, or what the lap has room for");
+    return Millimetre(radius);
+}
+
 }  // namespace
+
+double greatest_lap_corner_radius(const Joint& joint, const std::array<double, 2>& diameters)
+{
+    const double by_length = joint.half_lap.value() / 4;
+    if (!joint.penetration) return by_length;
+    const double land = (diameters[0] + diameters[1]) / 4 - joint.penetration->value();
+    return std::min(by_length, land / 3);
+}
 
 Joint joint_at(const CaseTable& table, const std::array<double, 2>& diameters, const Material& filler)
 {
@@ -62,6 +85,8 @@ Joint joint_at(const CaseTable& table, const std::array<double, 2>& diameters, c
     joint.filler = filler;
     joint.offset = table.length("offset").value_or(Millimetre(0.0));
     joint.tilt = Radian(table.quantity("tilt", Dimension::angle).value_or(0.0));
+    joint.offset_angle = Radian(table.quantity("offset_angle", Dimension::angle).value_or(0.0));
+    joint.lap_corner_radius = lap_corner_radius_at(table, joint, diameters);
     if (!table.has("offset")) table.note_default("offset", "0 mm", "not measured: the bars are taken as in line");
     if (!table.has("tilt")) table.note_default("tilt", "0 deg", "not measured: the bars are taken as in line");
     table.report_unknown_keys();

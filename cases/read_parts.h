@@ -44,6 +44,11 @@ Fillers fillers_of(const std::optional<CaseTable>& joint, const std::optional<Ca
 // `diameters`: of the bars at the joint, [left, right] mm, `unread` where unknown.
 Joint joint_at(const CaseTable& table, const std::array<double, 2>& diameters, const Material& filler);
 
+// The largest radius that the inner corners of a half lap have room for, mm.
+double greatest_lap_corner_radius(const Joint& joint, const std::array<double, 2>& diameters);
+
+std::vector<PlugRing> plugs_at(const CaseTable& sleeve);
+
 Sleeve sleeve_at(const CaseTable& table, const std::optional<CaseTable>& weld, const std::array<double, 2>& diameters,
                  const std::vector<Material>& stated, const Material& filler);
 

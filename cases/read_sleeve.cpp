@@ -188,7 +188,7 @@ Sleeve sleeve_at(const CaseTable& table, const std::optional<CaseTable>& weld, c
     if (weld) sleeve.weld = sleeve_weld_at(*weld, filler);
     else if (!table.has("weld"))
         table.report("weld", "is missing: a sleeve needs its welds", "[sleeve.weld] with leg = \"... mm\"");
-    table.not_yet("plug", "the sleeve is held by its two fillet welds", "remove sleeve.plug");
+    sleeve.plugs = plugs_at(table);
     table.report_unknown_keys();
     return sleeve;
 }

@@ -1,5 +1,6 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include <cmath>
+#include <string>
 
 #include "cases/own_value.h"
 #include "cases/read_parts.h"
@@ -39,17 +40,21 @@ Legs legs_of(const CaseTable& table)
     return {on_bar.value_or(Millimetre(unread)), on_sleeve.value_or(Millimetre(unread))};
 }
 
-void check_coverage(const CaseTable& table)
+// Coverage, and where each weld starts.
+void read_coverage(const CaseTable& table, SleeveWeld& weld)
 {
     const auto coverage = table.quantity("coverage", Dimension::angle);
-    if (!coverage)
+    if (!coverage) table.note_default("coverage", "360 deg", "welded all round");
+    weld.coverage = Radian(coverage.value_or(360.0 * radian_per_degree));
+    for (const Side side : both_sides)
     {
-        table.note_default("coverage", "360 deg", "welded all round");
-        return;
+        const std::string key = std::string("start_") + name_of(side);
+        const auto start = table.quantity(key, Dimension::angle);
+        weld.start[index(side)] = Radian(start.value_or(0.0));
+        if (start && weld.goes_all_round()) table.report(key, "goes with a coverage below 360 deg", "remove " + key);
+        if (!start && !weld.goes_all_round())
+            table.note_default(key, "0 deg", "the weld starts at the cut plane of the lap");
     }
-    if (std::abs(*coverage - 360.0 * radian_per_degree) > 1e-9)
-        table.report("coverage", "cannot be used yet: the sleeve is taken as welded all round",
-                     "coverage = \"360 deg\"");
 }
 
 int passes_of(const CaseTable& table)
@@ -78,7 +83,7 @@ SleeveWeld sleeve_weld_at(const CaseTable& table, const Material& filler)
     if (!toe_radius) table.note_default("toe_radius", "1 mm", "reference radius of the notch stress method");
     weld.toe_radius = toe_radius.value_or(reference_notch_radius);
     weld.toe_radius_stated = toe_radius.has_value();
-    check_coverage(table);
+    read_coverage(table, weld);
     weld.passes = passes_of(table);
     weld.filler = filler;
     table.report_unknown_keys();

@@ -7,6 +7,8 @@
 #include <cmath>
 #include <utility>
 
+#include "cases/problem.h"
+
 namespace splicewright
 {
 namespace
@@ -133,6 +135,36 @@ void draw_bar_surface(Path& path, const Bar& bar, const std::string& side)
         if (!rises_next) path.line_to(end, radius, plain);
         start = end;
     }
+}
+
+std::vector<std::vector<int>> loops_of(const Outline& outline, const OutlineRegion& region)
+{
+    std::vector<std::vector<int>> loops;
+    std::vector<int> left = region.curves;
+    while (!left.empty())
+    {
+        const int first = left.front();
+        left.erase(left.begin());
+        std::vector<int> loop{first + 1};
+        const int start = outline.curves[static_cast<std::size_t>(first)].start;
+        int at = outline.curves[static_cast<std::size_t>(first)].end;
+        while (at != start)
+        {
+            const auto next = std::find_if(left.begin(), left.end(),
+                                           [&](int c)
+                                           {
+                                               const OutlineCurve& curve = outline.curves[static_cast<std::size_t>(c)];
+                                               return curve.start == at || curve.end == at;
+                                           });
+            EXPECTS(next != left.end());
+            const OutlineCurve& curve = outline.curves[static_cast<std::size_t>(*next)];
+            loop.push_back(curve.start == at ? *next + 1 : -(*next + 1));
+            at = curve.start == at ? curve.end : curve.start;
+            left.erase(next);
+        }
+        loops.push_back(std::move(loop));
+    }
+    return loops;
 }
 
 std::vector<int> joined(std::initializer_list<std::vector<int>> chains)

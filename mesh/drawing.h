@@ -53,6 +53,10 @@ private:
 // ("shoulder.S.N") and grooves ("groove.S.N"); plain surface is "bar.S".
 void draw_bar_surface(Path& path, const Bar& bar, const std::string& side);
 
+// The boundary of a region in walking order, curves as numbers from 1, negative when walked backward; several closed
+// loops are possible.
+std::vector<std::vector<int>> loops_of(const Outline& outline, const OutlineRegion& region);
+
 // Concatenation of chains.
 std::vector<int> joined(std::initializer_list<std::vector<int>> chains);
 

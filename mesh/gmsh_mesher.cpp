@@ -10,6 +10,8 @@
 #include <vector>
 
 #include "cases/problem.h"
+#include "mesh/drawing.h"
+#include "mesh/gmsh_session.h"
 
 namespace splicewright
 {
@@ -25,80 +27,6 @@ constexpr double delaunay = 5;  // Gmsh's 2D algorithm that follows steep size f
 {
     throw CannotCompute({"", 0, 0, "mesh", "", "the section could not be meshed: " + what,
                          "please report this case file; a valid case should always mesh"});
-}
-
-// Opens the mesher and closes it again, whatever happens between. The mesher has global state: one at a time.
-class GmshSession
-{
-public:
-    GmshSession()
-    {
-        gmsh::initialize(0, nullptr, false);
-        gmsh::option::setNumber("General.Terminal", 0);
-        gmsh::option::setNumber("General.AbortOnError", 0);
-        gmsh::option::setNumber("General.NumThreads", 1);
-        gmsh::option::setNumber("Mesh.Algorithm", delaunay);
-        gmsh::option::setNumber("Mesh.MeshSizeExtendFromBoundary", 0);
-        gmsh::option::setNumber("Mesh.MeshSizeFromPoints", 0);
-        gmsh::option::setNumber("Mesh.MeshSizeFromCurvature", 0);
-        gmsh::option::setNumber("Mesh.LcIntegrationPrecision", curve_division_precision);
-        gmsh::logger::start();
-        gmsh::model::add("section");
-    }
-    ~GmshSession()
-    {
-        try
-        {
-            gmsh::logger::stop();
-            gmsh::finalize();
-        }
-        catch (...)  // a destructor must not throw, and there is nothing left to save
-        {
-        }
-    }
-    GmshSession(const GmshSession&) = delete;
-    GmshSession& operator=(const GmshSession&) = delete;
-};
-
-std::string last_words()
-{
-    std::vector<std::string> log;
-    gmsh::logger::get(log);
-    const auto last =
-        std::find_if(log.rbegin(), log.rend(),
-                     [](const std::string& line) { return line.starts_with("Error") || line.starts_with("Warning"); });
-    return last != log.rend() ? *last : "the mesher gave no reason";
-}
-
-// Curves in walking order, as signed one-based tags; several closed loops are possible.
-std::vector<std::vector<int>> loops_of(const Outline& outline, const OutlineRegion& region)
-{
-    std::vector<std::vector<int>> loops;
-    std::vector<int> left = region.curves;
-    while (!left.empty())
-    {
-        const int first = left.front();
-        left.erase(left.begin());
-        std::vector<int> loop{first + 1};
-        const int start = outline.curves[static_cast<std::size_t>(first)].start;
-        int at = outline.curves[static_cast<std::size_t>(first)].end;
-        while (at != start)
-        {
-            const auto next = std::find_if(left.begin(), left.end(),
-                                           [&](int c)
-                                           {
-                                               const OutlineCurve& curve = outline.curves[static_cast<std::size_t>(c)];
-                                               return curve.start == at || curve.end == at;
-                                           });
-            EXPECTS(next != left.end());
-            const OutlineCurve& curve = outline.curves[static_cast<std::size_t>(*next)];
-            loop.push_back(curve.start == at ? *next + 1 : -(*next + 1));
-            at = curve.start == at ? curve.end : curve.start;
-            left.erase(next);
-        }
-        loops.push_back(std::move(loop));
-    }
-    return loops;
 }
 
 void build_geometry(const Outline& outline)
@@ -142,7 +70,7 @@ FlatMesh taken_mesh(const Outline& outline)
         std::vector<std::size_t> elements, nodes;
         gmsh::model::mesh::getElementsByType(triangle_element, elements, nodes, static_cast<int>(r) + 1);
         if (elements.empty())
-            refuse(fmt::format("no elements in region {}: {}", outline.regions[r].name, last_words()));
+            refuse(fmt::format("no elements in region {}: {}", outline.regions[r].name, GmshSession::last_words()));
         for (std::size_t t = 0; t < elements.size(); ++t)
         {
             flat.triangle.push_back(
@@ -168,12 +96,49 @@ FlatMesh taken_mesh(const Outline& outline)
 
 }  // namespace
 
+GmshSession::GmshSession(const char* model)
+{
+    gmsh::initialize(0, nullptr, false);
+    gmsh::option::setNumber("General.Terminal", 0);
+    gmsh::option::setNumber("General.AbortOnError", 0);
+    gmsh::option::setNumber("General.NumThreads", 1);
+    gmsh::option::setNumber("Mesh.MeshSizeExtendFromBoundary", 0);
+    gmsh::option::setNumber("Mesh.MeshSizeFromPoints", 0);
+    gmsh::option::setNumber("Mesh.MeshSizeFromCurvature", 0);
+    gmsh::logger::start();
+    gmsh::model::add(model);
+}
+
+GmshSession::~GmshSession()
+{
+    try
+    {
+        gmsh::logger::stop();
+        gmsh::finalize();
+    }
+    catch (...)  // a destructor must not throw, and there is nothing left to save
+    {
+    }
+}
+
+std::string GmshSession::last_words()
+{
+    std::vector<std::string> log;
+    gmsh::logger::get(log);
+    const auto last =
+        std::find_if(log.rbegin(), log.rend(),
+                     [](const std::string& line) { return line.starts_with("Error") || line.starts_with("Warning"); });
+    return last != log.rend() ? *last : "the mesher gave no reason";
+}
+
 FlatMesh triangulation(const Outline& outline, const MeshSize& size)
 {
     const SizeField field(outline, size);
     try
     {
-        const GmshSession session;
+        const GmshSession session("section");
+        gmsh::option::setNumber("Mesh.Algorithm", delaunay);
+        gmsh::option::setNumber("Mesh.LcIntegrationPrecision", curve_division_precision);
         build_geometry(outline);
         gmsh::model::mesh::setSizeCallback([&field](int, int, double z, double r, double) { return field.at({z, r}); });
         gmsh::model::mesh::generate(2);

@@ -1,10 +1,13 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "solver/meridian.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
+#include "cases/beyond_revolution.h"
 #include "cases/problem.h"
 #include "solver/level_bars.h"
 #include "solver/meridian_level.h"
@@ -110,6 +113,17 @@ MeridianAnswer answer_of(Level&& level, int levels, const Comparison& comparison
     return answer;
 }
 
+// A body that is not of revolution and has no equivalent would be judged as something else.
+void refuse_what_has_no_stand_in(const Case& asked)
+{
+    for (const BeyondRevolution& part : beyond_revolution(asked))
+        if (!part.has_stand_in)
+            throw CannotCompute(
+                {asked.file, 0, 0, part.field, fmt::format("\"{}\"", part.value),
+                 fmt::format("cannot be computed by the meridian model: {} make no body of revolution", part.what),
+                 "weld the sleeve all round and leave plug welds out, or use the solid model"});
+}
+
 }  // namespace
 
 std::vector<ElasticConstants> steel_by_region(const Case& asked, const std::vector<std::string>& regions)
@@ -125,6 +139,7 @@ std::vector<ElasticConstants> steel_by_region(const Case& asked, const std::vect
 
 MeridianAnswer meridian_answer(const Case& asked, const Scenario& scenario, const Accuracy& accuracy)
 {
+    refuse_what_has_no_stand_in(asked);
     const Outline shape = outline(asked, scenario);
     const NominalStress nominal = nominal_stress(asked);
     const double target = accuracy.target_pct / 100;

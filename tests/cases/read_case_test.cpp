@@ -134,17 +134,6 @@ TEST(ReadCase, RefusesAWrongTomlTypeForEveryKey)
                         "load.block[1].torque[2]", "must be a moment in quotes", "\"1000 N*m\"");
 }
 
-TEST(ReadCase, TellsWhatIsNotThereYet)
-{
-    const auto added = [](const std::string& table, const std::string& line)
-    { return splice_with(table + "\n", table + "\n" + line + "\n"); };
-    expect_only_problem(sound_splice_text() + "[[sleeve.plug]]\ncount = 3\n", "sleeve.plug", "cannot be used yet",
-                        "remove sleeve.plug");
-    expect_only_problem(added("[sleeve.weld]", "coverage = \"300 deg\""), "sleeve.weld.coverage", "cannot be used yet",
-                        "coverage = \"360 deg\"");
-    EXPECT_TRUE(messages(added("[sleeve.weld]", "coverage = \"360°\"")).empty());
-}
-
 TEST(ReadCase, AsksForThePartsThatBelongTogether)
 {
     const std::string bar =

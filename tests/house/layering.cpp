@@ -13,7 +13,7 @@ namespace splicewright::house
 namespace
 {
 
-constexpr std::size_t most_gmsh_sources = 1;
+constexpr std::size_t most_gmsh_sources = 2;  // sections and solids
 constexpr std::size_t most_vtk_sources = 2;
 
 struct Include

@@ -73,18 +73,21 @@ TEST(LayeringRule, RefusesAnIncludeThatIsNotWrittenFromTheRoot)
     EXPECT_EQ(floor_complaints(project.text()).size(), 2U);
 }
 
-TEST(AdapterRule, AcceptsOneGmshAndTwoVtkSources)
+TEST(AdapterRule, AcceptsTwoGmshAndTwoVtkSources)
 {
     const Project project{{"mesh/a.cpp", include + "<gmsh.h>\n"},
+                          {"mesh/e.cpp", include + "<gmsh.h>\n"},
                           {"post/b.cpp", include + "<vtkActor.h>\n" + include + "<vtkCellArray.h>\n"},
                           {"post/c.cpp", include + "<vtkActor.h>\n"},
                           {"tests/d.cpp", include + "<vtkActor.h>\n"}};
     EXPECT_EQ(adapter_complaints(project.text()), Complaints{});
 }
 
-TEST(AdapterRule, RefusesASecondGmshSource)
+TEST(AdapterRule, RefusesAThirdGmshSource)
 {
-    const Project project{{"mesh/a.cpp", include + "<gmsh.h>\n"}, {"solver/b.cpp", include + "<gmsh.h>\n"}};
+    const Project project{{"mesh/a.cpp", include + "<gmsh.h>\n"},
+                          {"mesh/c.cpp", include + "<gmsh.h>\n"},
+                          {"solver/b.cpp", include + "<gmsh.h>\n"}};
     EXPECT_EQ(adapter_complaints(project.text()).size(), 1U);
 }
 

@@ -1,0 +1,23 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <string>
+
+namespace splicewright
+{
+
+// Opens the mesher, silent and with no size of its own, and closes it again, whatever happens between.
+// The mesher has global state: one session at a time.
+class GmshSession
+{
+public:
+    explicit GmshSession(const char* model);
+    ~GmshSession();
+    GmshSession(const GmshSession&) = delete;
+    GmshSession& operator=(const GmshSession&) = delete;
+
+    // The last error or warning of the open session.
+    static std::string last_words();
+};
+
+}  // namespace splicewright

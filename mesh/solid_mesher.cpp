@@ -1,0 +1,136 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "mesh/solid_mesher.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+#include <set>
+
+#include "cases/problem.h"
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr std::size_t refine_from_dofs = 600000;  // from here on a coarse mesh is refined: faster than a fine one
+constexpr int most_meshes = 5, most_attempts = 4;
+constexpr double finer_after_failure = 0.9;
+constexpr double accepted_share = 0.75;  // of the tolerance, before splitting adds its nodes
+constexpr double usual_power = 2;        // of the scale that the number of elements falls with
+constexpr double least_scale = 0.02, greatest_scale = 50;
+constexpr double needed_per_quarter_turn = 3;  // elements on a notch arc below which its stress is not told; judgement
+constexpr double nodes_per_element = 1.45;     // of ten-node tetrahedra in a mesh with much surface
+
+std::size_t edges_of(const FlatSolid& flat)
+{
+    std::vector<std::uint64_t> keys;
+    keys.reserve(6 * flat.tetrahedra.size());
+    for (const auto& corner : flat.tetrahedra)
+        for (const auto& [i, j] : edges_of_tetrahedron)
+            keys.push_back(solid_edge_key(corner[static_cast<std::size_t>(i)], corner[static_cast<std::size_t>(j)]));
+    std::sort(keys.begin(), keys.end());
+    return static_cast<std::size_t>(std::unique(keys.begin(), keys.end()) - keys.begin());
+}
+
+// Unknowns of the ten-node mesh; of the refined one where it is to be refined. Counts of a refined
+// mesh: edges e' = 2 e + 3 f + t with f faces, t elements; nodes v' = v + e.
+std::size_t dofs_of(const FlatSolid& flat, const std::vector<FaceShape>& shapes, bool refine)
+{
+    const std::size_t v = flat.nodes.size(), e = edges_of(flat), t = flat.tetrahedra.size();
+    const auto unfused = static_cast<std::size_t>(std::count_if(
+        flat.triangles.begin(), flat.triangles.end(),
+        [&](const FlatSolid::Triangle& triangle) { return shapes[static_cast<std::size_t>(triangle.face)].unfused; }));
+    const std::size_t doubled = 2 * unfused;  // nodes: half a corner and one and a half middles for each triangle
+    if (!refine) return 3 * (v + e + doubled);
+    const std::size_t inner = 4 * t;  // each inner face counts twice; outer faces are few
+    return 3 * (v + e + 2 * e + 3 * inner / 2 + t + 4 * doubled);
+}
+
+double first_scale(const SolidSizeField& field, double elements)
+{
+    double low = std::log(least_scale), high = std::log(greatest_scale);
+    for (int i = 0; i < 14; ++i)
+    {
+        const double middle = (low + high) / 2;
+        (field.expected_elements(std::exp(middle)) > elements ? low : high) = middle;
+    }
+    return std::exp((low + high) / 2);
+}
+
+double measured_power(double scale, double ratio, double next_scale, double next_ratio)
+{
+    return std::clamp(std::log(ratio / next_ratio) / std::log(next_scale / scale), 1.0, 3.0);
+}
+
+// A mesh that fails is tried again a little finer: what fails is mostly a single face or sliver.
+FlatSolid meshed(const SolidGeometry& geometry, const std::vector<FaceShape>& shapes, const SolidSizeField& field,
+                 double scale)
+{
+    for (int attempt = 1;; ++attempt) try
+        {
+            return tetrahedra(geometry, shapes, field, scale);
+        }
+        catch (const CannotCompute&)
+        {
+            if (attempt == most_attempts) throw;
+            scale *= finer_after_failure;
+        }
+}
+
+void tell_coarse_sites(SolidMeshAnswer& answer, const SolidGeometry& geometry)
+{
+    if (answer.elements_per_quarter_turn >= needed_per_quarter_turn) return;
+    std::set<std::string> names;
+    for (const OutlineCurve& curve : geometry.section.curves)
+        if (curve.notch_radius > 0) names.insert(curve.name);
+    if (geometry.lap) names.insert("lap-corner");
+    for (const std::string& name : names)
+        answer.coarse_sites.push_back(
+            fmt::format("{}: {:.1f} elements on a quarter turn of its arc, and {:g} are needed", name,
+                        answer.elements_per_quarter_turn, needed_per_quarter_turn));
+}
+
+}  // namespace
+
+SolidMeshAnswer solid_mesh(const Case& asked, const Scenario& scenario, const SolidMeshSize& size)
+{
+    const auto begin = std::chrono::steady_clock::now();
+    const SolidGeometry geometry = solid_geometry(asked, scenario);
+    const std::vector<FaceShape> shapes = face_shapes(geometry);
+    const SolidSizeField field(geometry);
+    const bool refine = size.dofs >= refine_from_dofs;
+    const auto target = static_cast<double>(size.dofs);
+    double scale = first_scale(field, target / (3 * nodes_per_element) / (refine ? 8 : 1));
+    SolidMeshAnswer answer;
+    FlatSolid flat;
+    double last_scale = 0, last_ratio = 0;
+    for (answer.meshes_made = 1;; ++answer.meshes_made)
+    {
+        flat = meshed(geometry, shapes, field, scale);
+        const double ratio = static_cast<double>(dofs_of(flat, shapes, refine)) / target;
+        if (std::abs(ratio - 1) <= accepted_share * size.tolerance || answer.meshes_made == most_meshes) break;
+        const double power = last_scale == 0 ? usual_power : measured_power(last_scale, last_ratio, scale, ratio);
+        last_scale = scale, last_ratio = ratio;
+        scale = std::clamp(scale * std::pow(ratio, 1 / power), least_scale, greatest_scale);
+        if (scale == last_scale) break;
+    }
+    if (refine) flat = refined(flat, shapes);
+    CurvedSolid curved = finished_solid(flat, geometry, shapes);
+    answer.mesh = std::move(curved.mesh);
+    answer.regions = geometry.regions;
+    answer.edge_nodes = std::move(curved.edge_nodes);
+    answer.absent_sites = geometry.section.absent_sites;
+    answer.curved_edges = curved.curved_edges;
+    answer.straightened_edges = curved.straightened_edges;
+    answer.smallest_jacobian_ratio = curved.smallest_jacobian_ratio;
+    answer.elements_per_quarter_turn = SolidSizeField::elements_per_quarter_turn / scale * (refine ? 2 : 1);
+    tell_coarse_sites(answer, geometry);
+    answer.within_budget = std::abs(static_cast<double>(answer.dofs()) / target - 1) <= size.tolerance;
+    answer.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
+    return answer;
+}
+
+}  // namespace splicewright

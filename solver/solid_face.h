@@ -1,0 +1,26 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <Eigen/Core>
+#include <array>
+
+#include "mesh/solid_mesh.h"
+#include "mesh/triangle.h"
+
+namespace splicewright
+{
+
+// Six-node face in space; shape functions and points are those of the triangle of the meridian section.
+using FaceNodes = Eigen::Matrix<double, 3, 6>;  // mm
+
+FaceNodes nodes_of(const SolidMesh& mesh, const SolidMesh::Face& face);
+
+struct FacePoint
+{
+    Eigen::Vector3d place{0, 0, 0};        // mm
+    Eigen::Matrix<double, 3, 2> tangents;  // d place / d x, y of the reference triangle, mm
+    Eigen::Vector3d area{0, 0, 0};         // outward normal times area per reference area, mm^2
+};
+FacePoint face_point(const FaceNodes& nodes, ReferencePoint at);
+
+}  // namespace splicewright
