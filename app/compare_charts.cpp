@@ -19,6 +19,7 @@ namespace
 {
 
 // More would not be seen on a sheet of that size.
+constexpr std::size_t most_places = 1500;  // of options drawn by mass and merit, judgement
 constexpr std::size_t most_points = 300, most_lines = 8, most_columns = 60, most_rows = 40;
 // Of the raster: relative steps, a tenth of a disc at the scale of a study.
 constexpr double step_of_mass = 2e-3, step_of_logarithm = 0.02, step_of_use = 5e-3;
@@ -185,11 +186,21 @@ void Cloud::add(const OptionOutcome& outcome, double reserve)
 
 std::vector<TradeOffChart::Place> Cloud::places() const
 {
+    std::set<std::tuple<long, long, bool>> cells = cells_;
+    long coarser = 1;
+    while (cells.size() > most_places)
+    {
+        coarser *= 2;
+        cells.clear();
+        for (const auto& [mass, merit, passes] : cells_)
+            cells.emplace(std::lround(static_cast<double>(mass) / static_cast<double>(coarser)),
+                          std::lround(static_cast<double>(merit) / static_cast<double>(coarser)), passes);
+    }
     std::vector<TradeOffChart::Place> places;
-    for (const auto& [mass, merit, passes] : cells_)
-        places.push_back({std::exp(static_cast<double>(mass) * step_of_mass),
-                          merit_ == Merit::life ? std::pow(10, static_cast<double>(merit) * step_of_logarithm)
-                                                : static_cast<double>(merit) * step_of_use,
+    for (const auto& [mass, merit, passes] : cells)
+        places.push_back({std::exp(static_cast<double>(mass * coarser) * step_of_mass),
+                          merit_ == Merit::life ? std::pow(10, static_cast<double>(merit * coarser) * step_of_logarithm)
+                                                : static_cast<double>(merit * coarser) * step_of_use,
                           passes});
     return places;
 }

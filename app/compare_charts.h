@@ -13,8 +13,8 @@
 namespace splicewright
 {
 
-// Where the options of a study lie by mass and merit, on a raster: as many places at most as it has, however many
-// options there are.
+// Where the options of a study lie by mass and merit, on a raster that grows coarser with their number: a bounded
+// number of places, however many options there are.
 class Cloud
 {
 public:

@@ -108,15 +108,15 @@ void check_crooked_bore(RuleReport& report, const Case& asked)
 {
     const double offset = asked.joint->offset.value(), tilt = asked.joint->tilt.value();
     const double way = offset + tilt * sleeve_reach(*asked.sleeve, Side::right);
-    const double wall =
-        (asked.sleeve->end_diameter.value() - asked.bar[1]->sections.front().diameter.value()) / 2;
+    const double wall = (asked.sleeve->end_diameter.value() - asked.bar[1]->sections.front().diameter.value()) / 2;
     const double greatest = greatest_share_of_wall * wall;
-    if (offset < 0 || tilt < 0 || way <= greatest + same_length.value()) return;
-    report.add(tilt > 0 ? "joint.tilt" : "joint.offset",
-               fmt::format("puts the right bar {} out of line where the sleeve ends, and at most {} is allowed: {:g} of "
-                           "the sleeve's height of {} there",
-                           mm(way), mm(greatest), greatest_share_of_wall, mm(wall)),
-               "straighten the shaft, or a shorter or thicker sleeve");
+    if (offset < 0 || tilt < 0 || !(way > greatest + same_length.value())) return;
+    report.add(
+        tilt > 0 ? "joint.tilt" : "joint.offset",
+        fmt::format("puts the right bar {} out of line where the sleeve ends, and at most {} is allowed: {:g} of "
+                    "the sleeve's height of {} there",
+                    mm(way), mm(greatest), greatest_share_of_wall, mm(wall)),
+        "straighten the shaft, or a shorter or thicker sleeve");
 }
 
 }  // namespace

@@ -58,7 +58,7 @@ Millimetre lap_corner_radius_at(const CaseTable& table, const Joint& joint, cons
     if (!(half_lap > 0.0)) return Millimetre(0.0);
     const double radius = std::min(reference_notch_radius.value(), greatest_lap_corner_radius(joint, diameters));
     if (!(radius > 0.0)) return Millimetre(unread);  // the length or the diameter that it comes from is reported
-    if (joint.penetration)  // a lap that is fused through has no inner corners
+    if (joint.penetration)                           // a lap that is fused through has no inner corners
         table.note_default("lap_corner_radius", in_words(radius, Dimension::length),
                            "reference radius of the notch stress method, or what the lap has room for");
     return Millimetre(radius);

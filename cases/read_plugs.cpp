@@ -15,11 +15,13 @@ int count_of(const CaseTable& table)
     const auto count = table.plain_number("count");
     if (!count)
     {
-        table.report("count", "is missing: how many plug welds stand around the sleeve", "count = ... with your number");
+        table.report("count", "is missing: how many plug welds stand around the sleeve",
+                     "count = ... with your number");
         return 1;
     }
     const bool is_whole = *count >= 1.0 && *count <= most_plugs_of_a_ring && std::floor(*count) == *count;
-    if (!is_whole && !std::isnan(*count)) table.report("count", "must be a whole number from 1 to 12", "count = ... from 1 to 12");
+    if (!is_whole && !std::isnan(*count))
+        table.report("count", "must be a whole number from 1 to 12", "count = ... from 1 to 12");
     return is_whole ? static_cast<int>(*count) : 1;
 }
 

@@ -17,7 +17,7 @@ namespace splicewright
 struct SolidMeshSize
 {
     std::size_t dofs = 1000000;  // unknowns: three for each node
-    double tolerance = 0.2;     // by which the number may miss, as a share
+    double tolerance = 0.2;      // by which the number may miss, as a share
 };
 
 struct SolidMeshAnswer

@@ -5,9 +5,9 @@
 
 #include <algorithm>
 
+#include "cases/variation.h"
 #include "post/line_chart.h"
 #include "post/page_sections.h"
-#include "cases/variation.h"
 #include "post/version.h"
 
 namespace splicewright

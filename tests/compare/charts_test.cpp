@@ -2,7 +2,9 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <cmath>
 
+#include "app/compare_charts.h"
 #include "post/number_words.h"
 #include "post/sheet_svg.h"
 #include "post/study_charts.h"
@@ -56,6 +58,24 @@ TEST(TradeOff, KeepsThePassingOptionsThatNoOtherOneBeats)
     EXPECT_TRUE(trade_off.holds(outcomes[0]));
     EXPECT_FALSE(trade_off.holds(outcomes[2]));
     EXPECT_FALSE(trade_off.holds(outcomes[3]));
+}
+
+TEST(Cloud, HasABoundedNumberOfPlacesHoweverManyOptionsThereAre)
+{
+    Cloud cloud(Merit::life);
+    for (int i = 0; i < 200; ++i)
+        for (int k = 0; k < 100; ++k) cloud.add(judged_as(0.5, 1 + 0.01 * i, std::pow(1.1, k)), 1);
+    const auto places = cloud.places();
+    EXPECT_LE(places.size(), 1500U);
+    EXPECT_GT(places.size(), 300U);
+    double lightest = 9, heaviest = 0;
+    for (const TradeOffChart::Place& place : places)
+    {
+        lightest = std::min(lightest, place.mass_kg);
+        heaviest = std::max(heaviest, place.mass_kg);
+    }
+    EXPECT_NEAR(lightest, 1, 0.05);
+    EXPECT_NEAR(heaviest, 2.99, 0.1);
 }
 
 UtilisationChart changing_site()
