@@ -105,6 +105,7 @@ std::optional<OverBar> over_bar(const Case& asked, const Judgement& sound, Side 
 
 const std::vector<std::string>& general_cautions()
 {
+    // NOLINTBEGIN(bugprone-suspicious-missing-comma): none is missing
     static const std::vector<std::string> list = {
         "Advisory only: local vehicle law, club rules, the insurer and a qualified engineer or inspector decide.",
         "Identify the steel first. Unknown or highly heat-treated bar: assume the worst, or do not weld.",
@@ -113,6 +114,7 @@ const std::vector<std::string>& general_cautions()
         "Coatings off (zinc, epoxy), fresh air, eyes, skin and ears covered, a fire watch. No welding current through "
         "bearings or joints; no joint, boot, seal or sensor ring in the heat.",
         "A broken shaft can lock a wheel or flail: guard it, prove it, inspect it again, limit its life."};
+    // NOLINTEND(bugprone-suspicious-missing-comma)
     return list;
 }
 

@@ -7,6 +7,8 @@
 // Included by the solid_kernels_*.cpp only, each with its own vector flags: everything here has internal linkage,
 // and no standard header with code is included. W lanes of Real make one vector of the processor.
 
+// NOLINTBEGIN(misc-definitions-in-headers,modernize-loop-convert): each kernel source includes it once; unrolled loops
+// count
 namespace splicewright
 {
 
@@ -226,8 +228,9 @@ void start_smoothing(const SmootherStep& on)
     using Loose = Lanes<float, 4>::LooseRow;
     for (std::int64_t i = on.first; i < on.last; ++i)
     {
+        const Lanes<float, 4>::Row r = *reinterpret_cast<const Loose*>(on.r + 4 * i);
         Lanes<float, 4>::Row z;
-        times_diagonal(on.inverse_diagonal + 8 * i, *reinterpret_cast<const Loose*>(on.r + 4 * i), z);
+        times_diagonal(on.inverse_diagonal + 8 * i, r, z);
         z *= on.step;
         *reinterpret_cast<Loose*>(on.d + 4 * i) = z;
         *reinterpret_cast<Loose*>(on.u + 4 * i) = z;
@@ -267,3 +270,4 @@ constexpr SolidKernels kernels_named(const char* name)
 }  // namespace splicewright
 
 #undef SPLICEWRIGHT_INLINE
+// NOLINTEND(misc-definitions-in-headers,modernize-loop-convert)

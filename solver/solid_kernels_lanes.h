@@ -15,6 +15,7 @@ namespace
 template <class Real, int W>
 struct Lanes;
 
+// NOLINTBEGIN(bugprone-macro-parentheses): a type takes no parentheses
 #define SPLICEWRIGHT_LANES(Real, W)                                                       \
     template <>                                                                           \
     struct Lanes<Real, W>                                                                 \
@@ -24,6 +25,7 @@ struct Lanes;
         typedef Real LooseV __attribute__((vector_size(W * sizeof(Real)), aligned(8)));   \
         typedef Real LooseRow __attribute__((vector_size(4 * sizeof(Real)), aligned(8))); \
     };
+// NOLINTEND(bugprone-macro-parentheses)
 SPLICEWRIGHT_LANES(float, 4)
 SPLICEWRIGHT_LANES(float, 8)
 SPLICEWRIGHT_LANES(float, 16)

@@ -304,8 +304,8 @@ private:
         for (const std::int32_t node : linked)
             layout_.linked.push_back(layout_.node_of[static_cast<std::size_t>(node)]);
         std::ranges::sort(layout_.linked);
-        const auto twice = std::ranges::unique(layout_.linked);
-        layout_.linked.erase(twice.begin(), twice.end());
+        // clang 14 cannot read the subrange that std::ranges::unique returns with this library.
+        layout_.linked.erase(std::unique(layout_.linked.begin(), layout_.linked.end()), layout_.linked.end());
         for (const std::int32_t node : layout_.linked) new_slot(node);
     }
 

@@ -39,7 +39,7 @@ private:
     void advance(SolidTeam& team, const std::vector<MultigridWork*>& loads, std::size_t k) const;
     [[nodiscard]] double largest_eigenvalue(SolidTeam& team) const;
 
-    SolidOperator<float> K_;
+    SolidOperator<float> K_;              // NOLINT(readability-identifier-naming): the symbol of the equations
     NodeValues<float> inverse_diagonal_;  // [n_nodes, 8]
     LinearLevel linear_;                  // without its matrix
     SolidGrids grids_;

@@ -12,7 +12,7 @@ namespace splicewright
 template <class T>
 struct AlignedAllocator
 {
-    using value_type = T;
+    using value_type = T;  // NOLINT(readability-identifier-naming): the name that allocators have
     AlignedAllocator() = default;
     template <class U>
     AlignedAllocator(const AlignedAllocator<U>&)
