@@ -53,7 +53,7 @@ Markup options_part(const ComparePage& page, Terms& terms)
     {
         PageRow row;
         for (const std::string& words : rows[i]) row.cells.push_back(user_cell(words));
-        row.cells[marks] = words_cell(rows[i][marks].empty() ? "yes" : "NO");
+        row.cells[marks] = words_cell(rows[i][marks] == "!" ? "NO" : "yes");
         shown.rows.push_back(std::move(row));
     }
     Markup inside = terms.explain({"error", "life"});

@@ -55,6 +55,8 @@ TEST(Compare, WritesTheSameFilesForAnyNumberOfWorkersAndShards)
         EXPECT_TRUE(files.contains(name)) << name;
     EXPECT_NE(files.at("report.html").find("Recommended: option"), std::string::npos);
     EXPECT_EQ(files.at("report.html").find("<script"), std::string::npos);
+    // The recommended option is marked for its trade-off as well: that is no failure.
+    EXPECT_EQ(files.at("report.html").find(">NO<"), std::string::npos);
     std::size_t n_charts = 0;
     for (std::size_t at = 0; (at = files.at("report.html").find("data:image/svg+xml", at)) != std::string::npos; ++at)
         ++n_charts;
