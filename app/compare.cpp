@@ -14,7 +14,6 @@
 #include "app/write_charts.h"
 #include "cases/key_kinds.h"
 #include "post/compare_html.h"
-#include "post/sheet_svg.h"
 
 namespace splicewright
 {
@@ -157,11 +156,9 @@ Compared filled(const Study& study, const Computed& computed, OptionStore& store
             study, reserve, best.front().index, trade_off, cloud,
             [&](std::uint64_t index) { return outcome_in(store, study, index, computed); }, chart_text_width());
     compared.why_no_pictures = write_charts(sheets, folder);
-    std::vector<StudyChart> charts;
-    for (const NamedSheet& sheet : sheets) charts.push_back({sheet.name, sheet_svg(sheet.sheet)});
     const PageFile asked{origin.case_file, study.case_text, origin.case_sha256};
     write_result_file(folder / "report.html",
-                      compare_html({origin, compared.ranking, lines, search_words, asked, charts}));
+                      compare_html({origin, compared.ranking, lines, search_words, asked, sheets}));
     return compared;
 }
 

@@ -19,7 +19,7 @@ namespace
 {
 
 // More would not be seen on a sheet of that size.
-constexpr std::size_t most_places = 1500;  // of options drawn by mass and merit, judgement
+constexpr std::size_t most_places = 1500;  // of the raster of mass and merit
 constexpr std::size_t most_points = 300, most_lines = 8, most_columns = 60, most_rows = 40;
 // Of the raster: relative steps, a tenth of a disc at the scale of a study.
 constexpr double step_of_mass = 2e-3, step_of_logarithm = 0.02, step_of_use = 5e-3;
@@ -42,6 +42,11 @@ std::optional<double> number_in(const std::string& key, const std::string& words
     return read.has_value() ? std::optional(read.value().value) : std::nullopt;
 }
 
+bool has_numbers(const std::vector<Value>& values)
+{
+    return std::all_of(values.begin(), values.end(), [](const Value& value) { return value.number.has_value(); });
+}
+
 // By increasing value where all are numbers; evenly spread when there are more than can be drawn.
 std::vector<Value> drawn_values(const Variation& variation, std::size_t most)
 {
@@ -52,17 +57,12 @@ std::vector<Value> drawn_values(const Variation& variation, std::size_t most)
         const auto number = number_in(variation.key, words);
         all.push_back({i, std::move(words), number});
     }
-    if (std::all_of(all.begin(), all.end(), [](const Value& value) { return value.number.has_value(); }))
+    if (has_numbers(all))
         std::stable_sort(all.begin(), all.end(), [](const Value& a, const Value& b) { return *a.number < *b.number; });
     if (all.size() <= most) return all;
     std::vector<Value> some;
     for (std::size_t i = 0; i < most; ++i) some.push_back(all[i * (all.size() - 1) / (most - 1)]);
     return some;
-}
-
-bool has_numbers(const std::vector<Value>& values)
-{
-    return std::all_of(values.begin(), values.end(), [](const Value& value) { return value.number.has_value(); });
 }
 
 class Sheets

@@ -7,6 +7,7 @@
 
 namespace splicewright
 {
+
 void write_tolerances(const ToleranceAnswer& answer, const Case& asked, double accuracy_pct,
                       const std::filesystem::path& folder)
 {

@@ -1,7 +1,10 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "cases/bar_shape.h"
 
+#include <algorithm>
 #include <cmath>
+
+#include "cases/shape_limits.h"
 
 namespace splicewright
 {
@@ -44,6 +47,10 @@ double length_of(const Bar& bar)
     for (const Section& section : bar.sections) length += section.length.value();
     return length;
 }
+
+double butt_half_length(const Joint& joint) { return std::max(joint.blend.value() / 2, least_butt_zone.value()); }
+
+double joint_half_length(const Joint& joint) { return std::max(butt_half_length(joint), joint.half_lap.value() / 2); }
 
 double sleeve_reach(const Sleeve& sleeve, Side side)
 {

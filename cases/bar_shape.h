@@ -28,6 +28,11 @@ SectionSpan section_span(const Bar& bar, std::size_t number);
 
 double length_of(const Bar& bar);
 
+// Half of the length beside the joint that the butt weld's surface takes: half of the blend, or the least zone.
+double butt_half_length(const Joint& joint);
+// The same, or half of the half lap where that is longer.
+double joint_half_length(const Joint& joint);
+
 // Distance from the joint to the sleeve's end on that side.
 double sleeve_reach(const Sleeve& sleeve, Side side);
 

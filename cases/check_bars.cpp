@@ -133,11 +133,6 @@ void check_groove_size(RuleReport& report, const Bar& bar, const Groove& groove,
     report.keep_between(field + ".depth", groove.depth.value(), 0.1, deepest, reason);
 }
 
-double butt_half_length(const Joint& joint)
-{
-    return std::max({joint.blend.value() / 2, least_butt_zone.value(), joint.half_lap.value() / 2});
-}
-
 // Where the part beside the joint ends that a groove must keep clear of.
 struct Inner
 {
@@ -148,7 +143,7 @@ struct Inner
 Inner inner_feature(const Case& asked, Side side)
 {
     if (!asked.joint) return {0.0, "end of the bar"};
-    if (!asked.sleeve) return {butt_half_length(*asked.joint), "butt weld"};
+    if (!asked.sleeve) return {joint_half_length(*asked.joint), "butt weld"};
     const SleeveWeld& weld = asked.sleeve->weld;
     return {sleeve_reach(*asked.sleeve, side) + weld.leg_on_bar.value() + toe_tangent_on_bar(weld), "sleeve weld"};
 }
@@ -240,7 +235,7 @@ void check_load_end(RuleReport& report, const Case& asked, Side side)
     if (asked.joint && last == 0)
         feature = asked.sleeve ? sleeve_reach(*asked.sleeve, side) + asked.sleeve->weld.leg_on_bar.value() +
                                      toe_tangent_on_bar(asked.sleeve->weld)
-                               : butt_half_length(*asked.joint);
+                               : joint_half_length(*asked.joint);
     double first_feature = last > 0 ? section_span(bar, 0).plain_end : span.end;
     for (const Groove& groove : bar.grooves)
     {

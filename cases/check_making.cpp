@@ -43,8 +43,7 @@ double smaller_diameter(const Case& asked)
 // Length of a bar from the joint that the welds take up.
 double taken_length(const Case& asked, Side side)
 {
-    const double butt =
-        std::max({asked.joint->blend.value() / 2, least_butt_zone.value(), asked.joint->half_lap.value() / 2});
+    const double butt = joint_half_length(*asked.joint);
     if (!asked.sleeve) return butt + clear_length;
     return std::max(butt, sleeve_reach(*asked.sleeve, side) + asked.sleeve->weld.leg_on_bar.value()) + clear_length;
 }

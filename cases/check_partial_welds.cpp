@@ -37,11 +37,6 @@ void keep_angle(RuleReport& report, const std::string& field, double value, doub
                                value < least_deg * degree ? least_deg : greatest_deg));
 }
 
-double butt_half_length(const Joint& joint)
-{
-    return std::max({joint.blend.value() / 2, least_butt_zone.value(), joint.half_lap.value() / 2});
-}
-
 void check_plug_size(RuleReport& report, const Case& asked, const PlugRing& ring, const std::string& field)
 {
     const Side side = ring.at.value() < 0 ? Side::left : Side::right;
@@ -65,7 +60,7 @@ void check_plug_place(RuleReport& report, const Case& asked, const PlugRing& rin
 {
     const Side side = ring.at.value() < 0 ? Side::left : Side::right;
     const double room = ring.diameter.value() / 2 + clear_of_plug;
-    const double least = butt_half_length(*asked.joint) + room;
+    const double least = joint_half_length(*asked.joint) + room;
     const double greatest = sleeve_reach(*asked.sleeve, side) - asked.sleeve->taper_length.value() - room;
     const double distance = std::abs(ring.at.value());
     if (distance >= least - same_length.value() && distance <= greatest + same_length.value()) return;

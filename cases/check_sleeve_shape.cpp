@@ -119,7 +119,7 @@ void check_fit(RuleReport& report, const Case& asked, Side side)
 void check_reach(RuleReport& report, const Case& asked, Side side)
 {
     const double reach = sleeve_reach(*asked.sleeve, side);
-    const double least = std::max(asked.joint->blend.value() / 2, least_butt_zone.value()) + least_reach;
+    const double least = butt_half_length(*asked.joint) + least_reach;
     if (reach < least - same_length.value())
         report.add(
             "sleeve.length",

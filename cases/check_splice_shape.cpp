@@ -32,8 +32,6 @@ double smaller_diameter(const Case& asked)
     return std::min(diameter_of(asked, Side::left), diameter_of(asked, Side::right));
 }
 
-double butt_half_length(const Case& asked) { return std::max(asked.joint->blend.value() / 2, least_butt_zone.value()); }
-
 void check_penetration(RuleReport& report, const Case& asked)
 {
     if (!asked.joint->penetration) return;
@@ -71,7 +69,7 @@ void check_blend(RuleReport& report, const Case& asked)
 void check_first_section(RuleReport& report, const Case& asked, Side side)
 {
     const SectionSpan span = section_span(bar_of(asked, side), 0);
-    const double blend = butt_half_length(asked), half_lap = asked.joint->half_lap.value() / 2;
+    const double blend = butt_half_length(*asked.joint), half_lap = asked.joint->half_lap.value() / 2;
     const double least = std::max(blend, half_lap) + clear_length + (span.end - span.plain_end);
     const std::string field = fmt::format("{}.section[1].length", name_of(side));
     if (span.end < least - same_length.value())

@@ -144,8 +144,6 @@ double smaller_first(const Case& shape)
     return std::min(first_diameter(shape, Side::left), first_diameter(shape, Side::right));
 }
 
-double butt_half_length(const Joint& joint) { return std::max(joint.blend.value() / 2, least_butt_zone.value()); }
-
 double second_diameter(Chance& chance, double first)
 {
     const double greatest = 0.25 * first;
@@ -278,7 +276,7 @@ Case random_shape(Chance& chance)
     {
         const double inner = shape.sleeve ? sleeve_reach(*shape.sleeve, side) + shape.sleeve->weld.leg_on_bar.value() +
                                                 toe_tangent_on_bar(shape.sleeve->weld)
-                                          : std::max(butt_half_length(*shape.joint), shape.joint->half_lap.value() / 2);
+                                          : joint_half_length(*shape.joint);
         lay_out(chance, *shape.bar[index(side)], {inner, 1}, is_grooved);
     }
     return shape;

@@ -12,22 +12,18 @@
 #include "cases/problem.h"
 #include "mesh/drawing.h"
 #include "mesh/gmsh_session.h"
+#include "mesh/refuse_mesh.h"
 
 namespace splicewright
 {
 namespace
 {
 
+constexpr const char* own_part = "section";
 constexpr int line_element = 1, triangle_element = 2;  // Gmsh's element types
 constexpr double curve_division_precision =
     1e-3;                       // of the integral that divides a curve; its default 1e-9 costs half the time
 constexpr double delaunay = 5;  // Gmsh's 2D algorithm that follows steep size fields best
-
-[[noreturn]] void refuse(const std::string& what)
-{
-    throw CannotCompute({"", 0, 0, "mesh", "", "the section could not be meshed: " + what,
-                         "please report this case file; a valid case should always mesh"});
-}
 
 void build_geometry(const Outline& outline)
 {
@@ -70,7 +66,8 @@ FlatMesh taken_mesh(const Outline& outline)
         std::vector<std::size_t> elements, nodes;
         gmsh::model::mesh::getElementsByType(triangle_element, elements, nodes, static_cast<int>(r) + 1);
         if (elements.empty())
-            refuse(fmt::format("no elements in region {}: {}", outline.regions[r].name, GmshSession::last_words()));
+            refuse_mesh(own_part, fmt::format("no elements in region {}: {}", outline.regions[r].name,
+                                              GmshSession::last_words()));
         for (std::size_t t = 0; t < elements.size(); ++t)
         {
             flat.triangle.push_back(
@@ -131,18 +128,12 @@ std::string GmshSession::last_words()
     return last != log.rend() ? *last : "the mesher gave no reason";
 }
 
-FlatMesh triangulation(const Outline& outline, const MeshSize& size)
+void with_mesher(const char* part, const std::function<void()>& work)
 {
-    const SizeField field(outline, size);
     try
     {
-        const GmshSession session("section");
-        gmsh::option::setNumber("Mesh.Algorithm", delaunay);
-        gmsh::option::setNumber("Mesh.LcIntegrationPrecision", curve_division_precision);
-        build_geometry(outline);
-        gmsh::model::mesh::setSizeCallback([&field](int, int, double z, double r, double) { return field.at({z, r}); });
-        gmsh::model::mesh::generate(2);
-        return taken_mesh(outline);
+        const GmshSession session(part);
+        work();
     }
     catch (const CannotCompute&)
     {
@@ -154,12 +145,32 @@ FlatMesh triangulation(const Outline& outline, const MeshSize& size)
     }
     catch (const std::exception& error)
     {
-        refuse(error.what());
+        refuse_mesh(part, error.what());
     }
     catch (...)
     {
-        refuse("the mesher gave no reason");
+        refuse_mesh(part, "the mesher gave no reason");
     }
+}
+
+FlatMesh triangulation(const Outline& outline, const MeshSize& size)
+{
+    const SizeField field(outline, size);
+    FlatMesh flat;
+    with_mesher(own_part,
+                [&]
+                {
+                    gmsh::option::setNumber("Mesh.Algorithm", delaunay);
+                    gmsh::option::setNumber("Mesh.LcIntegrationPrecision", curve_division_precision);
+                    build_geometry(outline);
+                    gmsh::model::mesh::setSizeCallback(
+                        [&field](int, int, double z, double r, double) {
+                            return field.at({z, r});
+                        });
+                    gmsh::model::mesh::generate(2);
+                    flat = taken_mesh(outline);
+                });
+    return flat;
 }
 
 Mesh generate_mesh(const Outline& outline, const MeshSize& size)

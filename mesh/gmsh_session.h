@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include <functional>
 #include <string>
 
 namespace splicewright
@@ -19,5 +20,8 @@ public:
     // The last error or warning of the open session.
     static std::string last_words();
 };
+
+// Does the work in a session of its own; whatever the mesher throws becomes the error of refuse_mesh for that part.
+void with_mesher(const char* part, const std::function<void()>& work);
 
 }  // namespace splicewright

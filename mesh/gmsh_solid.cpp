@@ -9,6 +9,7 @@
 #include "cases/problem.h"
 #include "mesh/drawing.h"
 #include "mesh/gmsh_session.h"
+#include "mesh/refuse_mesh.h"
 #include "mesh/solid_mesher.h"
 #include "mesh/solid_section.h"
 #include "mesh/solid_size.h"
@@ -21,15 +22,10 @@ namespace
 namespace occ = gmsh::model::occ;
 using Entities = gmsh::vectorpair;  // dimension and number
 
+constexpr const char* own_part = "solid";
 constexpr int triangle_element = 2, tetrahedron_element = 4;  // Gmsh's element types
 constexpr double delaunay_2d = 5, delaunay_3d = 1;            // follow steep size fields best
 constexpr double curve_division_precision = 1e-3;
-
-[[noreturn]] void refuse(const std::string& what)
-{
-    throw CannotCompute({"", 0, 0, "solid mesh", "", "the solid could not be meshed: " + what,
-                         "please report this case file; a valid case should always mesh"});
-}
 
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
@@ -122,7 +118,7 @@ std::vector<int> swept_volumes(const SolidGeometry& geometry)
     occ::remove(faces, true);
     const Entities rings = only(out, 3);
     if (rings.size() != closed.size())
-        refuse(fmt::format("{} rings of the section came out as {}", closed.size(), rings.size()));
+        refuse_mesh(own_part, fmt::format("{} rings of the section came out as {}", closed.size(), rings.size()));
     for (std::size_t i = 0; i < closed.size(); ++i) volumes[closed[i]] = rings[i].second;
     return volumes;
 }
@@ -130,7 +126,7 @@ std::vector<int> swept_volumes(const SolidGeometry& geometry)
 int only_volume(const Entities& out, const std::string& what)
 {
     const Entities volumes = only(out, 3);
-    if (volumes.size() != 1) refuse(fmt::format("{} came out in {} pieces", what, volumes.size()));
+    if (volumes.size() != 1) refuse_mesh(own_part, fmt::format("{} came out in {} pieces", what, volumes.size()));
     return volumes.front().second;
 }
 
@@ -233,13 +229,13 @@ FlatSolid taken_mesh()
     };
     Entities entities;
     gmsh::model::getEntities(entities, 3);
-    if (entities.empty()) refuse("no body is left: " + GmshSession::last_words());
+    if (entities.empty()) refuse_mesh(own_part, "no body is left: " + GmshSession::last_words());
     std::vector<std::size_t> elements, nodes;
     for (const auto& [dimension, number] : entities)
     {
         elements.clear(), nodes.clear();
         gmsh::model::mesh::getElementsByType(tetrahedron_element, elements, nodes, number);
-        if (elements.empty()) refuse("no elements in a body: " + GmshSession::last_words());
+        if (elements.empty()) refuse_mesh(own_part, "no elements in a body: " + GmshSession::last_words());
         for (std::size_t e = 0; e < elements.size(); ++e)
         {
             flat.tetrahedra.push_back({node_index(nodes[4 * e]), node_index(nodes[4 * e + 1]),
@@ -271,36 +267,20 @@ FlatSolid tetrahedra(const SolidGeometry& geometry, const std::vector<FaceShape>
                      double scale)
 {
     FlatSolid flat;
-    try
-    {
-        const GmshSession session("solid");
-        gmsh::option::setNumber("Mesh.Algorithm", delaunay_2d);
-        gmsh::option::setNumber("Mesh.Algorithm3D", delaunay_3d);
-        gmsh::option::setNumber("Mesh.LcIntegrationPrecision", curve_division_precision);
-        build_geometry(geometry);
-        gmsh::model::mesh::setSizeCallback(
-            [&](int, int, double x, double y, double z) {
-                return field.at({x, y, z}, scale);
-            });
-        gmsh::model::mesh::generate(3);
-        flat = taken_mesh();
-    }
-    catch (const CannotCompute&)
-    {
-        throw;
-    }
-    catch (const BrokenPromise&)
-    {
-        throw;
-    }
-    catch (const std::exception& error)
-    {
-        refuse(error.what());
-    }
-    catch (...)
-    {
-        refuse("the mesher gave no reason");
-    }
+    with_mesher(own_part,
+                [&]
+                {
+                    gmsh::option::setNumber("Mesh.Algorithm", delaunay_2d);
+                    gmsh::option::setNumber("Mesh.Algorithm3D", delaunay_3d);
+                    gmsh::option::setNumber("Mesh.LcIntegrationPrecision", curve_division_precision);
+                    build_geometry(geometry);
+                    gmsh::model::mesh::setSizeCallback(
+                        [&](int, int, double x, double y, double z) {
+                            return field.at({x, y, z}, scale);
+                        });
+                    gmsh::model::mesh::generate(3);
+                    flat = taken_mesh();
+                });
     recognise_parts(flat, geometry, shapes);
     part_flat_elements(flat);
     return flat;

@@ -4,6 +4,7 @@
 #include <tuple>
 
 #include "cases/problem.h"
+#include "mesh/refuse_mesh.h"
 #include "mesh/solid_flat.h"
 
 namespace splicewright
@@ -260,9 +261,7 @@ CurvedSolid finished_solid(const FlatSolid& flat, const SolidGeometry& geometry,
         const auto [least, greatest] = jacobian_range(nodes_of(closed.mesh, t));
         made.smallest_jacobian_ratio = std::min(made.smallest_jacobian_ratio, least / greatest);
     }
-    if (made.smallest_jacobian_ratio <= 0)
-        throw CannotCompute({"", 0, 0, "solid mesh", "", "the solid could not be meshed: an element is folded",
-                             "please report this case file; a valid case should always mesh"});
+    if (made.smallest_jacobian_ratio <= 0) refuse_mesh("solid", "an element is folded");
     made.mesh = split_solid(closed, geometry, shapes);
     return made;
 }

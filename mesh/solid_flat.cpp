@@ -9,7 +9,7 @@
 #include <map>
 #include <set>
 
-#include "cases/problem.h"
+#include "mesh/refuse_mesh.h"
 
 namespace splicewright
 {
@@ -17,12 +17,6 @@ namespace
 {
 
 constexpr double recognised_mm = 1e-3;  // a node of a face lies this close to its shape; the nearest shape is taken
-
-[[noreturn]] void refuse(const std::string& what)
-{
-    throw CannotCompute({"", 0, 0, "solid mesh", "", "the solid could not be meshed: " + what,
-                         "please report this case file; a valid case should always mesh"});
-}
 
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
@@ -49,8 +43,9 @@ std::map<int, int> recognised_faces(const FlatSolid& flat, const std::vector<Fac
         if (!shape_of.contains(face))
         {
             const SolidPoint p = flat.nodes[at(*on_it.begin())];
-            refuse(fmt::format("a face at x = {:.3g}, y = {:.3g}, z = {:.3g} mm belongs to no surface of the case", p.x,
-                               p.y, p.z));
+            refuse_mesh("solid",
+                        fmt::format("a face at x = {:.3g}, y = {:.3g}, z = {:.3g} mm belongs to no surface of the case",
+                                    p.x, p.y, p.z));
         }
     }
     return shape_of;
@@ -80,8 +75,9 @@ std::map<int, int> recognised_volumes(const FlatSolid& flat, const SolidGeometry
         }
         region_of[volume] = region_at(geometry, middle);
         if (region_of[volume] < 0)
-            refuse(fmt::format("a body at x = {:.3g}, y = {:.3g}, z = {:.3g} mm belongs to no part of the case",
-                               middle.x, middle.y, middle.z));
+            refuse_mesh("solid",
+                        fmt::format("a body at x = {:.3g}, y = {:.3g}, z = {:.3g} mm belongs to no part of the case",
+                                    middle.x, middle.y, middle.z));
     }
     return region_of;
 }
@@ -131,7 +127,8 @@ void recognise_parts(FlatSolid& flat, const SolidGeometry& geometry, const std::
         const auto& c = flat.tetrahedra[t];
         const SolidPoint& p = flat.nodes[at(c[0])];
         if (six_volumes(p, flat.nodes[at(c[1])], flat.nodes[at(c[2])], flat.nodes[at(c[3])]) <= 0)
-            refuse(fmt::format("an element at x = {:.3g}, y = {:.3g}, z = {:.3g} mm is flat", p.x, p.y, p.z));
+            refuse_mesh("solid",
+                        fmt::format("an element at x = {:.3g}, y = {:.3g}, z = {:.3g} mm is flat", p.x, p.y, p.z));
     }
 }
 

@@ -80,8 +80,7 @@ std::optional<OutOfLine> out_of_line_of(const Case& asked)
     shift.offset = asked.joint->offset.value();
     shift.tilt = asked.joint->tilt.value();
     shift.angle = asked.joint->offset_angle.value();
-    shift.blend_half =
-        std::max({asked.joint->blend.value() / 2, least_butt_zone.value(), asked.joint->half_lap.value() / 2});
+    shift.blend_half = joint_half_length(*asked.joint);
     if (!asked.sleeve) return shift;
     const SleeveWeld& weld = asked.sleeve->weld;
     shift.sleeve_end = sleeve_reach(*asked.sleeve, Side::right) + weld.leg_on_bar.value() + toe_tangent_on_bar(weld);

@@ -8,6 +8,7 @@
 #include "cases/variation.h"
 #include "post/line_chart.h"
 #include "post/page_sections.h"
+#include "post/sheet_svg.h"
 #include "post/version.h"
 
 namespace splicewright
@@ -115,9 +116,9 @@ constexpr ChartWords chart_words[] = {
 Markup charts_part(const ComparePage& page)
 {
     Markup inside;
-    for (const StudyChart& chart : page.charts)
+    for (const NamedSheet& chart : page.charts)
         for (const ChartWords& words : chart_words)
-            if (chart.name == words.name) inside += svg_figure(chart.svg, words.alt, words.caption);
+            if (chart.name == words.name) inside += svg_figure(sheet_svg(chart.sheet), words.alt, words.caption);
     return inside.empty() ? inside : section("charts", "Charts", inside);
 }
 

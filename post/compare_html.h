@@ -6,15 +6,10 @@
 
 #include "post/compare_text.h"
 #include "post/report_html.h"
+#include "post/sheet.h"
 
 namespace splicewright
 {
-
-// A chart of the study as an SVG file.
-struct StudyChart
-{
-    std::string name, svg;  // utilisation, trade-off or heat-map
-};
 
 // What a study is shown with beside its ranking.
 struct ComparePage
@@ -24,7 +19,7 @@ struct ComparePage
     const std::vector<KeyLine>& lines;
     std::string search_words;  // of compare --find; may be empty
     PageFile case_file;
-    std::vector<StudyChart> charts;
+    const std::vector<NamedSheet>& charts;  // of study_sheets
 };
 
 // The outcome of a study as one HTML file that asks for nothing outside itself, in the manner of report_html.

@@ -9,8 +9,7 @@
 #include <string>
 #include <vector>
 
-#include "app/check_splice.h"
-#include "cases/read_case.h"
+#include "example_report.h"
 #include "post/report_html.h"
 #include "post/result_json.h"
 
@@ -18,18 +17,6 @@ namespace splicewright
 {
 namespace
 {
-
-constexpr Accuracy coarse{20};  // the page is the same at any accuracy
-
-const Report& report_of(const std::string& name)
-{
-    static std::map<std::string, Report> known;
-    if (!known.contains(name))
-        known.emplace(
-            name,
-            check_splice(read_case_file(SPLICEWRIGHT_SOURCE_DIR "/cases/examples/" + name + ".toml").value(), coarse));
-    return known.at(name);
-}
 
 std::string page_of(const Report& report)
 {

@@ -9,9 +9,9 @@
 #include <string>
 #include <vector>
 
-#include "app/check_splice.h"
 #include "app/content_hash.h"
 #include "cases/read_case.h"
+#include "example_report.h"
 #include "post/drawn_section.h"
 #include "post/page_parts.h"
 #include "post/report_html.h"
@@ -27,18 +27,6 @@ namespace splicewright
 {
 namespace
 {
-
-constexpr Accuracy coarse{20};
-
-const Report& report_of(const std::string& name)
-{
-    static std::map<std::string, Report> known;
-    if (!known.contains(name))
-        known.emplace(
-            name,
-            check_splice(read_case_file(SPLICEWRIGHT_SOURCE_DIR "/cases/examples/" + name + ".toml").value(), coarse));
-    return known.at(name);
-}
 
 // Reads the payload as its description in post/view_payload.h tells.
 class Reader
