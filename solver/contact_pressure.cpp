@@ -2,7 +2,6 @@
 #include "solver/contact_pressure.h"
 
 #include <Eigen/Geometry>
-#include <algorithm>
 
 namespace splicewright
 {
@@ -60,23 +59,9 @@ ContactState contact_state(const ContactSurface& surface, const std::vector<doub
     }
     for (const auto& face : surface.faces)
     {
-        double sum = 0, area = 0;
-        bool touches = true;
-        for (std::size_t i = 0; i < 3; ++i)
-        {
-            const ContactPlace& corner = surface.places[static_cast<std::size_t>(face[i])];
-            sum += state.pressure[static_cast<std::size_t>(face[i])] / 3;
-            touches = touches && force[static_cast<std::size_t>(face[3 + i])] > 0;
-            const auto a = places.col(corner.first);
-            if (i == 0)
-                area =
-                    0.5 *
-                    Eigen::Vector3d(places.col(surface.places[static_cast<std::size_t>(face[1])].first) - a)
-                        .cross(Eigen::Vector3d(places.col(surface.places[static_cast<std::size_t>(face[2])].first) - a))
-                        .norm();
-        }
-        state.face_pressure.push_back(sum);
-        if (touches) state.area += area;
+        double sum = 0;
+        for (std::size_t i = 0; i < 3; ++i) sum += state.pressure[static_cast<std::size_t>(face[i])];
+        state.face_pressure.push_back(sum / 3);
     }
     return state;
 }

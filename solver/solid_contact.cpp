@@ -54,6 +54,7 @@ struct SolidContact::Parts
     std::vector<ContactSurface> surfaces;
     ContactSettings contact;
     double tolerance = 0;
+    Eigen::Matrix3Xd places;  // [3, n mesh nodes] mm
     std::vector<PairSpring> own_springs;
     std::vector<Touch> touches;
     std::unique_ptr<SolidSystem> system;
@@ -61,10 +62,8 @@ struct SolidContact::Parts
     [[nodiscard]] NodeForces with_contact(const NodeForces& load, const std::vector<Touch>& now) const;
     [[nodiscard]] std::vector<PairSpring> springs(const std::vector<Touch>& now) const;
     [[nodiscard]] SolidStart start(const NodeForces& load, const std::vector<Touch>& now, double to) const;
-    [[nodiscard]] std::vector<ContactState> states(const std::vector<Touch>& now, const SolidMesh& mesh) const;
     [[nodiscard]] std::vector<std::vector<double>> forces(const std::vector<Touch>& now) const;
     [[nodiscard]] Violation violation(const std::vector<Touch>& now) const;
-    Eigen::Matrix3Xd places;
 };
 
 SolidContact::SolidContact(const SolidMesh& mesh, SolidBody body, std::vector<ContactSurface> surfaces,

@@ -33,7 +33,6 @@ struct ContactState
     std::vector<double> gap;            // [n places] mm, after loading
     std::vector<double> pressure;       // [n places] MPa, see below
     std::vector<double> face_pressure;  // [n faces] MPa, mean of its corners
-    double area = 0;                    // mm^2 of faces with a force on each of their edges
     Eigen::Vector3d resultant{0, 0, 0}, moment{0, 0, 0};  // of the forces on `second`; moment about the origin: N, N mm
 };
 // Corners of six-node faces carry no force under even pressure, so force over area says nothing there. The pressure at
