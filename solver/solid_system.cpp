@@ -84,16 +84,18 @@ struct SolidSystem::Parts
     }
     [[nodiscard]] NodeValues<double> in_layout(const Eigen::Matrix3Xd& values) const;
     [[nodiscard]] Eigen::Matrix3Xd at_mesh_nodes(const NodeValues<double>& values) const;
-    [[nodiscard]] NodeValues<double> given_displacement() const;
-    [[nodiscard]] ConjugateLoad started(const std::vector<LayoutSpring>& with, const NodeValues<double>& f) const;
+    [[nodiscard]] NodeValues<double> first_displacement(const SolidStart& start) const;
+    [[nodiscard]] ConjugateLoad started(const std::vector<LayoutSpring>& with, const NodeValues<double>& f,
+                                        const SolidStart& start) const;
     void renew_residual(const std::vector<LayoutSpring>& with, const NodeValues<double>& f, ConjugateLoad& load) const;
     [[nodiscard]] SolidAnswer answer(const std::vector<LayoutSpring>& with, const NodeForces& force,
                                      ConjugateLoad load) const;
-    [[nodiscard]] SolidSolution solution(const std::vector<NodeForces>& loads,
-                                         const std::vector<LayoutSpring>& with) const;
+    [[nodiscard]] SolidSolution solution(const std::vector<NodeForces>& loads, const std::vector<LayoutSpring>& with,
+                                         const SolidStart& start) const;
     void add_reactions(const std::vector<LayoutSpring>& with, const NodeForces& force, ConjugateLoad& load,
                        SolidAnswer& result) const;
     void refuse_too_little_memory(std::int64_t wanted) const;
+    void make_preconditioner(const SolidMesh& mesh);
 };
 
 void SolidSystem::Parts::refuse_too_little_memory(std::int64_t wanted) const
@@ -126,11 +128,8 @@ SolidSystem::Parts::Parts(const SolidMesh& mesh, SolidBody given, SolidSettings 
     set_up.layout_seconds = watch.seconds();
     factors = element_factors(team, mesh, layout, body.steel);
     single_factors = in_single_precision(team, factors);
-    const NodeValues<double> diagonal = stiffness_diagonal(team, stiffness(springs, nullptr));
     set_up.elements_seconds = watch.seconds() - set_up.layout_seconds;
-    multigrid = std::make_unique<SolidMultigrid>(
-        team, SolidOperator<float>{&best_kernels(), &layout, &single_factors, &springs, &held}, diagonal,
-        linear_level(team, mesh, layout, body.steel, springs, held), free_body);
+    make_preconditioner(mesh);
     set_up.unknowns = 3 * layout.n_nodes;
     set_up.levels = multigrid->n_levels();
     set_up.seconds = watch.seconds();
@@ -143,6 +142,14 @@ SolidSystem::Parts::Parts(const SolidMesh& mesh, SolidBody given, SolidSettings 
                    bytes_of(layout.straight.nodes) + bytes_of(layout.curved.nodes) + bytes_of(layout.node_of) +
                    24 * places.cols();
     set_up.bytes_for_load = layout.n_nodes * bytes_of_node_and_load;
+}
+
+void SolidSystem::Parts::make_preconditioner(const SolidMesh& mesh)
+{
+    multigrid = std::make_unique<SolidMultigrid>(
+        team, SolidOperator<float>{&best_kernels(), &layout, &single_factors, &springs, &held},
+        stiffness_diagonal(team, stiffness(springs, nullptr)),
+        linear_level(team, mesh, layout, body.steel, springs, held), free_body);
 }
 
 NodeValues<double> SolidSystem::Parts::in_layout(const Eigen::Matrix3Xd& values) const
@@ -173,9 +180,15 @@ Eigen::Matrix3Xd SolidSystem::Parts::at_mesh_nodes(const NodeValues<double>& val
     return result;
 }
 
-NodeValues<double> SolidSystem::Parts::given_displacement() const
+// That of the start, with what is given at held freedoms.
+NodeValues<double> SolidSystem::Parts::first_displacement(const SolidStart& start) const
 {
     NodeValues<double> u(static_cast<std::size_t>(layout.n_nodes) * node_stride, 0.0);
+    EXPECTS(start.displacement.cols() == 0 || start.displacement.cols() == places.cols());
+    for (Eigen::Index i = 0; i < start.displacement.cols(); ++i)
+        if (const std::int32_t node = layout.node_of[static_cast<std::size_t>(i)]; node >= 0)
+            for (int a = 0; a < 3; ++a)
+                u[static_cast<std::size_t>(node_stride * std::int64_t{node} + a)] = start.displacement(a, i);
     for (const HeldFreedom& h : body.held)
         u[static_cast<std::size_t>(node_stride * std::int64_t{layout.node_of[static_cast<std::size_t>(h.node)]} +
                                    h.axis)] = h.displacement;
@@ -196,16 +209,20 @@ void SolidSystem::Parts::renew_residual(const std::vector<LayoutSpring>& with, c
     load.r_norm = std::sqrt(node_product(team, load.r, load.r, layout.n_nodes));
 }
 
-ConjugateLoad SolidSystem::Parts::started(const std::vector<LayoutSpring>& with, const NodeValues<double>& f) const
+ConjugateLoad SolidSystem::Parts::started(const std::vector<LayoutSpring>& with, const NodeValues<double>& f,
+                                          const SolidStart& start) const
 {
     ConjugateLoad load;
-    load.u = given_displacement();
+    load.u = first_displacement({});
     load.p.assign(f.size(), 0.0);
     load.q.assign(static_cast<std::size_t>(layout.n_rows) * node_stride, 0.0);
     load.work = multigrid->work_vectors();
     renew_residual(with, f, load);
     // What given displacements ask for counts as load.
-    load.f_norm = load.r_norm;
+    load.f_norm = start.load_size > 0 ? start.load_size : load.r_norm;
+    if (start.displacement.cols() == 0) return load;
+    load.u = first_displacement(start);
+    renew_residual(with, f, load);
     return load;
 }
 
@@ -263,10 +280,11 @@ void SolidSystem::Parts::add_reactions(const std::vector<LayoutSpring>& with, co
             std::max((asked.force + result.reaction).norm() / force_sizes, moment_left.norm() / moment_sizes);
 }
 
-SolidSolution SolidSystem::Parts::solution(const std::vector<NodeForces>& loads,
-                                           const std::vector<LayoutSpring>& with) const
+SolidSolution SolidSystem::Parts::solution(const std::vector<NodeForces>& loads, const std::vector<LayoutSpring>& with,
+                                           const SolidStart& start) const
 {
     const Watch watch;
+    const double tolerance = start.tolerance > 0 ? start.tolerance : settings.tolerance;
     refuse_too_little_memory(set_up.bytes + static_cast<std::int64_t>(loads.size()) * set_up.bytes_for_load);
     std::vector<NodeForces> forces;
     for (const NodeForces& load : loads) forces.push_back(free_body ? balanced(places, load) : load);
@@ -275,18 +293,18 @@ SolidSolution SolidSystem::Parts::solution(const std::vector<NodeForces>& loads,
     for (const NodeForces& force : forces)
     {
         f.push_back(in_layout(force));
-        running.push_back(started(with, f.back()));
+        running.push_back(started(with, f.back(), start));
     }
     const SolidOperator<double> K = stiffness(with, &held);
     for (int begun = 0; begun <= most_restarts; ++begun)
     {
-        iterate(team, K, *multigrid, running, settings.tolerance, settings.most_iterations);
+        iterate(team, K, *multigrid, running, tolerance, settings.most_iterations);
         // The recurrence drifts from the true residual by round-off: what counts is the true one.
         bool enough = true;
         for (std::size_t i = 0; i < running.size(); ++i)
         {
             renew_residual(with, f[i], running[i]);
-            enough = enough && !(running[i].r_norm > settings.tolerance * running[i].f_norm);
+            enough = enough && !(running[i].r_norm > tolerance * running[i].f_norm);
         }
         if (enough) break;
     }
@@ -294,10 +312,10 @@ SolidSolution SolidSystem::Parts::solution(const std::vector<NodeForces>& loads,
     for (std::size_t i = 0; i < running.size(); ++i)
     {
         const double reached = running[i].r_norm / running[i].f_norm;
-        if (running[i].f_norm > 0 && !(reached <= settings.tolerance))
+        if (running[i].f_norm > 0 && !(reached <= tolerance))
             throw CannotCompute(
                 {"", 0, 0, "solver", fmt::format("{:.1e} after {} iterations", reached, running[i].iterations),
-                 fmt::format("the residual of the solid model must fall to {:.1e} of the load", settings.tolerance),
+                 fmt::format("the residual of the solid model must fall to {:.1e} of the load", tolerance),
                  "a part may hang loose or an element be badly shaped: check joints and mesh"});
         result.loads.push_back(answer(with, forces[i], std::move(running[i])));
     }
@@ -316,14 +334,21 @@ SolidSystem::SolidSystem(SolidSystem&&) noexcept = default;
 
 const SolidSetUp& SolidSystem::set_up() const { return parts_->set_up; }
 
-SolidSolution SolidSystem::solution(const std::vector<NodeForces>& loads) const
+void SolidSystem::precondition_for(const SolidMesh& mesh, const std::vector<PairSpring>& springs)
 {
-    return parts_->solution(loads, parts_->springs);
+    parts_->springs = layout_springs(parts_->layout, springs);
+    parts_->make_preconditioner(mesh);
 }
 
-SolidSolution SolidSystem::solution(const std::vector<NodeForces>& loads, const std::vector<PairSpring>& springs) const
+SolidSolution SolidSystem::solution(const std::vector<NodeForces>& loads) const
 {
-    return parts_->solution(loads, layout_springs(parts_->layout, springs));
+    return parts_->solution(loads, parts_->springs, {});
+}
+
+SolidSolution SolidSystem::solution(const std::vector<NodeForces>& loads, const std::vector<PairSpring>& springs,
+                                    const SolidStart& start) const
+{
+    return parts_->solution(loads, layout_springs(parts_->layout, springs), start);
 }
 
 }  // namespace splicewright

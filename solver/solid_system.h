@@ -61,6 +61,14 @@ struct SolidAnswer
     double reaction_imbalance = 0;
 };
 
+// Where an iteration begins, and when it ends.
+struct SolidStart
+{
+    Eigen::Matrix3Xd displacement;  // [3, n mesh nodes] mm; empty: zero
+    double load_size = 0;           // N, what the residual is measured against; 0: the load and what is given
+    double tolerance = 0;           // 0: that of the settings
+};
+
 struct SolidSolution
 {
     std::vector<SolidAnswer> loads;
@@ -94,8 +102,12 @@ public:
     // All loads at once, each with its own iteration. Throws CannotCompute when the residual stays too large.
     [[nodiscard]] SolidSolution solution(const std::vector<NodeForces>& loads) const;
     // The same with other springs in the stiffness; the preconditioner keeps those of the body.
-    [[nodiscard]] SolidSolution solution(const std::vector<NodeForces>& loads,
-                                         const std::vector<PairSpring>& springs) const;
+    // start: the same for all loads.
+    [[nodiscard]] SolidSolution solution(const std::vector<NodeForces>& loads, const std::vector<PairSpring>& springs,
+                                         const SolidStart& start = {}) const;
+    // Makes the preconditioner anew for springs that differ much from those it has; layout and elements stay.
+    // mesh: the same.
+    void precondition_for(const SolidMesh& mesh, const std::vector<PairSpring>& springs);
 
 private:
     struct Parts;

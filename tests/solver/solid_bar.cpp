@@ -4,6 +4,7 @@
 #include <Eigen/Geometry>
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numbers>
 #include <unordered_map>
 
@@ -63,23 +64,26 @@ private:
     std::vector<std::pair<std::int32_t, std::int32_t>> edges_;
 };
 
+constexpr std::array<std::array<std::size_t, 6>, 4> element_faces{
+    {{0, 2, 1, 6, 5, 4}, {0, 1, 3, 4, 8, 7}, {1, 2, 3, 5, 9, 8}, {0, 3, 2, 7, 9, 6}}};
+
+SolidMesh::Face element_face(const SolidMesh& mesh, std::size_t element, std::size_t f)
+{
+    SolidMesh::Face face{{}, static_cast<std::int32_t>(element)};
+    for (std::size_t i = 0; i < 6; ++i) face.nodes[i] = mesh.elements[element][element_faces[f][i]];
+    return face;
+}
+
 // Adds to `name` each element face whose corners all satisfy `on`, corners counter-clockwise seen from outside.
 void name_faces(SolidMesh& mesh, const std::string& name, const std::function<bool(const Eigen::Vector3d&)>& on)
 {
-    static constexpr int corners[4][3] = {{0, 2, 1}, {0, 1, 3}, {1, 2, 3}, {0, 3, 2}};
-    static constexpr int middles[4][3] = {{6, 5, 4}, {4, 8, 7}, {5, 9, 8}, {7, 9, 6}};
     std::vector<SolidMesh::Face>& faces = mesh.faces[name];
     for (std::size_t e = 0; e < mesh.elements.size(); ++e)
-        for (int f = 0; f < 4; ++f)
+        for (std::size_t f = 0; f < 4; ++f)
         {
-            SolidMesh::Face face{{}, static_cast<std::int32_t>(e)};
+            const SolidMesh::Face face = element_face(mesh, e, f);
             bool all = true;
-            for (std::size_t i = 0; i < 3; ++i)
-            {
-                face.nodes[i] = mesh.elements[e][static_cast<std::size_t>(corners[f][i])];
-                face.nodes[3 + i] = mesh.elements[e][static_cast<std::size_t>(middles[f][i])];
-                all = all && on(place(mesh, static_cast<std::size_t>(face.nodes[i])));
-            }
+            for (std::size_t i = 0; i < 3; ++i) all = all && on(place(mesh, static_cast<std::size_t>(face.nodes[i])));
             if (all) faces.push_back(face);
         }
 }
@@ -183,6 +187,10 @@ SolidMesh box(const BoxShape& shape)
                                         { return Eigen::Vector3d(0.5 * (a + b)); });
     name_faces(mesh, "left", [](const Eigen::Vector3d& p) { return p.z() == 0; });
     name_faces(mesh, "right", [&](const Eigen::Vector3d& p) { return p.z() == shape.z; });
+    name_faces(mesh, "x0", [](const Eigen::Vector3d& p) { return p.x() == 0; });
+    name_faces(mesh, "x1", [&](const Eigen::Vector3d& p) { return p.x() == shape.x; });
+    name_faces(mesh, "y0", [](const Eigen::Vector3d& p) { return p.y() == 0; });
+    name_faces(mesh, "y1", [&](const Eigen::Vector3d& p) { return p.y() == shape.y; });
     return mesh;
 }
 
@@ -199,6 +207,57 @@ void set_regions(SolidMesh& mesh, const std::function<int(const Eigen::Vector3d&
 {
     for (std::size_t e = 0; e < mesh.elements.size(); ++e)
         mesh.regions[e] = region_at(nodes_of(mesh, e).leftCols<4>().rowwise().mean());
+}
+
+SolidMesh kept_part(const SolidMesh& mesh, const std::string& name,
+                    const std::function<bool(const Eigen::Vector3d&)>& keeps)
+{
+    std::vector<std::int32_t> new_node(mesh.nodes.size(), -1), new_element(mesh.elements.size(), -1);
+    SolidMesh part;
+    std::map<std::array<std::int32_t, 3>, int> dropped;
+    for (std::size_t e = 0; e < mesh.elements.size(); ++e)
+    {
+        const bool kept = keeps(nodes_of(mesh, e).leftCols<4>().rowwise().mean());
+        for (std::size_t f = 0; f < 4 && !kept; ++f)
+        {
+            const auto nodes = element_face(mesh, e, f).nodes;
+            std::array corners{nodes[0], nodes[1], nodes[2]};
+            std::ranges::sort(corners);
+            dropped[corners] = 1;
+        }
+        if (!kept) continue;
+        new_element[e] = static_cast<std::int32_t>(part.elements.size());
+        part.regions.push_back(mesh.regions[e]);
+        part.elements.push_back(mesh.elements[e]);
+        for (std::int32_t& node : part.elements.back())
+        {
+            std::int32_t& now = new_node[static_cast<std::size_t>(node)];
+            if (now < 0)
+            {
+                now = static_cast<std::int32_t>(part.nodes.size());
+                part.nodes.push_back(mesh.nodes[static_cast<std::size_t>(node)]);
+            }
+            node = now;
+        }
+    }
+    const auto keep = [&](const std::string& of, SolidMesh::Face face)
+    {
+        face.element = new_element[static_cast<std::size_t>(face.element)];
+        if (face.element < 0) return;
+        for (std::int32_t& node : face.nodes) node = new_node[static_cast<std::size_t>(node)];
+        part.faces[of].push_back(face);
+    };
+    for (const auto& [of, faces] : mesh.faces)
+        for (const SolidMesh::Face& face : faces) keep(of, face);
+    for (std::size_t e = 0; e < mesh.elements.size(); ++e)
+        for (std::size_t f = 0; f < 4; ++f)
+        {
+            const SolidMesh::Face face = element_face(mesh, e, f);
+            std::array corners{face.nodes[0], face.nodes[1], face.nodes[2]};
+            std::ranges::sort(corners);
+            if (dropped.contains(corners)) keep(name, face);
+        }
+    return part;
 }
 
 void split_between(SolidMesh& mesh, int a, int b, const std::string& name,

@@ -28,7 +28,7 @@ struct BarShape
 };
 SolidMesh round_bar(const BarShape& shape);
 
-// A box from the origin; faces "left" at z = 0 and "right". Cells are cut into six tetrahedra each.
+// A box from the origin; faces "left" at z = 0, "right", "x0", "x1", "y0", "y1". Cells are cut into six tetrahedra.
 struct BoxShape
 {
     double x = 20, y = 10, z = 60;  // mm
@@ -42,6 +42,11 @@ void move_nodes(SolidMesh& mesh, const Move& move);
 
 // Region of each element by the centre of its corners.
 void set_regions(SolidMesh& mesh, const std::function<int(const Eigen::Vector3d&)>& region_at);
+
+// The elements whose corners have such a centre, their nodes and faces, and those faces between kept and dropped
+// elements as `name`.
+SolidMesh kept_part(const SolidMesh& mesh, const std::string& name,
+                    const std::function<bool(const Eigen::Vector3d&)>& keeps);
 
 // Splits the nodes between two regions where `parts` says so, into pairs of that name: first in region a.
 void split_between(SolidMesh& mesh, int a, int b, const std::string& name,

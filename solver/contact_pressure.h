@@ -1,0 +1,18 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <vector>
+
+#include "solver/solid_contact.h"
+
+namespace splicewright
+{
+
+// Pressure at the places of a surface from the forces at them, MPa; see ContactState.
+std::vector<double> contact_pressure(const ContactSurface& surface, const std::vector<double>& force);
+
+// places: of the mesh nodes before loading, mm.
+ContactState contact_state(const ContactSurface& surface, const std::vector<double>& force,
+                           const Eigen::Matrix3Xd& places, const Eigen::Matrix3Xd& displacement);
+
+}  // namespace splicewright

@@ -1,0 +1,74 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <Eigen/Core>
+#include <memory>
+#include <vector>
+
+#include "solver/solid_contact_surface.h"
+#include "solver/solid_system.h"
+
+namespace splicewright
+{
+
+// Unilateral frictionless contact on matched faces: the faces push and never pull, at every pair of nodes
+//   g >= 0,  N >= 0,  g N = 0,  g = gap + n . (u_second - u_first)
+// with fixed normals, small displacements. Found by an augmented Lagrangian whose active set is that of Newton's
+// method: N <- max(0, N - k g) at each pair. Sources: [AlartCurnier1991], [HintermullerItoKunisch2002].
+struct ContactSettings
+{
+    double penetration = 1e-5;  // mm, largest left in the answer; also the largest gap that a force acts across
+    double tension = 1e-6;      // largest pull left, over an area, relative to the largest pressure
+    int most_steps = 60;
+    // k over E times the root of the area of a place: stiff enough for few steps, soft enough for few iterations.
+    double stiffness = 3;
+    // More iterations in one step: the preconditioner is made anew for the pairs that are closed.
+    int most_iterations = 40;
+};
+
+// What two faces do to each other.
+struct ContactState
+{
+    std::vector<double> force;          // [n places] N, along the normal on `second`, its opposite on `first`
+    std::vector<double> gap;            // [n places] mm, after loading
+    std::vector<double> pressure;       // [n places] MPa, see below
+    std::vector<double> face_pressure;  // [n faces] MPa, mean of its corners
+    Eigen::Vector3d resultant{0, 0, 0}, moment{0, 0, 0};  // of the forces on `second`; moment about the origin: N, N mm
+};
+// Corners of six-node faces carry no force under even pressure, so force over area says nothing there. The pressure at
+// a corner is the mean of the pressure weighted with the linear shape function of the corner: its own force and half of
+// those at the middles of its edges, over the integral of that function, which is exact because the linear functions
+// are sums of the quadratic ones. At a middle it is the mean of both corners. Never negative where no force is.
+
+struct ContactAnswer
+{
+    SolidAnswer solid;
+    std::vector<ContactState> surfaces;
+    double penetration = 0;    // mm, largest
+    double tension = 0;        // largest pull relative to the largest pressure
+    double peak_pressure = 0;  // MPa
+    int steps = 0, iterations = 0, closed = 0, renewals = 0;
+    double seconds = 0;
+};
+
+// One set-up of the solver for all loads.
+class SolidContact
+{
+public:
+    // Throws CannotCompute as SolidSystem does. The springs of the body stay beside the contact.
+    SolidContact(const SolidMesh& mesh, SolidBody body, std::vector<ContactSurface> surfaces,
+                 SolidSettings settings = {}, ContactSettings contact = {});
+    ~SolidContact();
+    SolidContact(SolidContact&&) noexcept;
+
+    [[nodiscard]] const SolidSetUp& set_up() const;
+    // Throws CannotCompute when the contact does not settle, or when parts come loose from each other.
+    // mesh: the same.
+    [[nodiscard]] ContactAnswer solution(const SolidMesh& mesh, const NodeForces& load);
+
+private:
+    struct Parts;
+    std::unique_ptr<Parts> parts_;
+};
+
+}  // namespace splicewright
