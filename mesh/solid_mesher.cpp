@@ -93,44 +93,90 @@ void tell_coarse_sites(SolidMeshAnswer& answer, const SolidGeometry& geometry)
                         answer.elements_per_quarter_turn, needed_per_quarter_turn));
 }
 
-}  // namespace
-
-SolidMeshAnswer solid_mesh(const Case& asked, const Scenario& scenario, const SolidMeshSize& size)
+// A case's geometry, and the tetrahedra that meet its budget.
+struct BudgetedFlat
 {
-    const auto begin = std::chrono::steady_clock::now();
-    const SolidGeometry geometry = solid_geometry(asked, scenario);
-    const std::vector<FaceShape> shapes = face_shapes(geometry);
-    const SolidSizeField field(geometry);
-    const bool refine = size.dofs >= refine_from_dofs;
+    SolidGeometry geometry;
+    std::vector<FaceShape> shapes;
+    FlatSolid flat;
+    double scale = 0;
+    int meshes_made = 1;
+};
+
+BudgetedFlat budgeted_flat(const Case& asked, const Scenario& scenario, const SolidMeshSize& size, bool refine)
+{
+    BudgetedFlat made;
+    made.geometry = solid_geometry(asked, scenario);
+    made.shapes = face_shapes(made.geometry);
+    const SolidSizeField field(made.geometry);
     const auto target = static_cast<double>(size.dofs);
     double scale = first_scale(field, target / (3 * nodes_per_element) / (refine ? 8 : 1));
-    SolidMeshAnswer answer;
-    FlatSolid flat;
     double last_scale = 0, last_ratio = 0;
-    for (answer.meshes_made = 1;; ++answer.meshes_made)
+    for (;; ++made.meshes_made)
     {
-        flat = meshed(geometry, shapes, field, scale);
-        const double ratio = static_cast<double>(dofs_of(flat, shapes, refine)) / target;
-        if (std::abs(ratio - 1) <= accepted_share * size.tolerance || answer.meshes_made == most_meshes) break;
+        made.flat = meshed(made.geometry, made.shapes, field, scale);
+        const double ratio = static_cast<double>(dofs_of(made.flat, made.shapes, refine)) / target;
+        if (std::abs(ratio - 1) <= accepted_share * size.tolerance || made.meshes_made == most_meshes) break;
         const double power = last_scale == 0 ? usual_power : measured_power(last_scale, last_ratio, scale, ratio);
         last_scale = scale, last_ratio = ratio;
         scale = std::clamp(scale * std::pow(ratio, 1 / power), least_scale, greatest_scale);
         if (scale == last_scale) break;
     }
-    if (refine) flat = refined(flat, shapes);
-    CurvedSolid curved = finished_solid(flat, geometry, shapes);
+    made.scale = scale;
+    return made;
+}
+
+// times_finer: elements along an edge of the mesh that `made` was scaled for.
+SolidMeshAnswer finished(const BudgetedFlat& made, const FlatSolid& flat, double times_finer)
+{
+    SolidMeshAnswer answer;
+    CurvedSolid curved = finished_solid(flat, made.geometry, made.shapes);
     answer.mesh = std::move(curved.mesh);
-    answer.regions = geometry.regions;
+    answer.regions = made.geometry.regions;
     answer.edge_nodes = std::move(curved.edge_nodes);
-    answer.absent_sites = geometry.section.absent_sites;
+    answer.absent_sites = made.geometry.section.absent_sites;
     answer.curved_edges = curved.curved_edges;
     answer.straightened_edges = curved.straightened_edges;
     answer.smallest_jacobian_ratio = curved.smallest_jacobian_ratio;
-    answer.elements_per_quarter_turn = SolidSizeField::elements_per_quarter_turn / scale * (refine ? 2 : 1);
-    tell_coarse_sites(answer, geometry);
-    answer.within_budget = std::abs(static_cast<double>(answer.dofs()) / target - 1) <= size.tolerance;
-    answer.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
+    answer.meshes_made = made.meshes_made;
+    answer.elements_per_quarter_turn = SolidSizeField::elements_per_quarter_turn / made.scale * times_finer;
+    tell_coarse_sites(answer, made.geometry);
     return answer;
+}
+
+bool is_within(const SolidMeshAnswer& answer, const SolidMeshSize& size)
+{
+    return std::abs(static_cast<double>(answer.dofs()) / static_cast<double>(size.dofs) - 1) <= size.tolerance;
+}
+
+double seconds_since(std::chrono::steady_clock::time_point begin)
+{
+    return std::chrono::duration<double>(std::chrono::steady_clock::now() - begin).count();
+}
+
+}  // namespace
+
+SolidMeshAnswer solid_mesh(const Case& asked, const Scenario& scenario, const SolidMeshSize& size)
+{
+    const auto begin = std::chrono::steady_clock::now();
+    const bool refine = size.dofs >= refine_from_dofs;
+    const BudgetedFlat made = budgeted_flat(asked, scenario, size, refine);
+    SolidMeshAnswer answer =
+        refine ? finished(made, refined(made.flat, made.shapes), 2) : finished(made, made.flat, 1);
+    answer.within_budget = is_within(answer, size);
+    answer.seconds = seconds_since(begin);
+    return answer;
+}
+
+NestedSolids nested_solid_meshes(const Case& asked, const Scenario& scenario, const SolidMeshSize& size)
+{
+    const auto begin = std::chrono::steady_clock::now();
+    const BudgetedFlat made = budgeted_flat(asked, scenario, size, true);
+    NestedSolids both{finished(made, made.flat, 1), finished(made, refined(made.flat, made.shapes), 2)};
+    both.coarse.within_budget = true;
+    both.fine.within_budget = is_within(both.fine, size);
+    both.fine.seconds = seconds_since(begin);
+    return both;
 }
 
 }  // namespace splicewright

@@ -41,6 +41,15 @@ struct SolidMeshAnswer
 // Meshes the solid of a case. Throws CannotCompute with the mesher's own last words when it fails.
 SolidMeshAnswer solid_mesh(const Case& asked, const Scenario& scenario, const SolidMeshSize& size);
 
+// Two meshes of one case, each element of the first parted in eight in the second; the size is that of the second.
+// Unlike two meshes that the mesher makes anew they differ by nothing but the size of their elements. Its seconds are
+// those of both.
+struct NestedSolids
+{
+    SolidMeshAnswer coarse, fine;
+};
+NestedSolids nested_solid_meshes(const Case& asked, const Scenario& scenario, const SolidMeshSize& size);
+
 // Four-node tetrahedra of the geometry, at a scale of its size field; parts recognised, nothing split.
 // The mesher's session opens and closes inside; nothing is printed.
 FlatSolid tetrahedra(const SolidGeometry& geometry, const std::vector<FaceShape>& shapes, const SolidSizeField& field,

@@ -68,9 +68,30 @@ std::vector<SitePath> site_paths(const Mesh& mesh, const std::vector<ElasticCons
     return paths;
 }
 
+namespace
+{
+
+// With the parts of bending towards angle 0 and towards a quarter turn.
+PointStress solid_point_stress(const SiteStress& site, Eigen::Index place, const CombinedLoad& load, double towards,
+                               double across)
+{
+    const auto sum = [&](Eigen::VectorXd SurfaceStress::*part)
+    {
+        double value = load.torque * (site.torsion.*part)(place) + towards * (site.bending.*part)(place) +
+                       across * (site.bending_across.*part)(place) + load.axial * (site.axial.*part)(place);
+        if ((site.press.*part).size() > 0) value += load.press * (site.press.*part)(place);
+        return value;
+    };
+    return {sum(&SurfaceStress::along),  sum(&SurfaceStress::hoop),         sum(&SurfaceStress::shear),
+            sum(&SurfaceStress::across), sum(&SurfaceStress::across_along), sum(&SurfaceStress::across_hoop)};
+}
+
+}  // namespace
+
 PointStress point_stress(const SiteStress& site, Eigen::Index place, const CombinedLoad& load, double theta_rad)
 {
     const double c = load.bending * std::cos(theta_rad), s = load.bending * std::sin(theta_rad);
+    if (site.bending_across.along.size() > 0) return solid_point_stress(site, place, load, c, s);
     const auto sum = [&](Eigen::VectorXd SurfaceStress::*part, double bending)
     {
         double value = load.torque * (site.torsion.*part)(place) + bending * (site.bending.*part)(place) +
@@ -101,7 +122,8 @@ SitePeak site_peak(const SiteStress& site, const CombinedLoad& load)
 {
     SitePeak peak;
     const bool is_alone = load.torque == 0 && load.axial == 0 && load.press == 0;
-    const int n_angles = load.bending == 0 ? 1 : is_alone ? angles_of_bending : angles_beside_others;
+    const bool is_solid = site.bending_across.along.size() > 0;
+    const int n_angles = load.bending == 0 ? 1 : is_alone && !is_solid ? angles_of_bending : angles_beside_others;
     for (Eigen::Index i = 0; i < site.z.size(); ++i)
         for (int k = 0; k < n_angles; ++k)
         {
@@ -114,6 +136,7 @@ SitePeak site_peak(const SiteStress& site, const CombinedLoad& load)
                 peak.z = site.z(i);
                 peak.r = site.r(i);
                 peak.theta = theta;
+                peak.around = is_solid ? site.around(i) : 0;
                 peak.stress = stress;
             }
             peak.principal = std::max(peak.principal, std::abs(largest_principal(stress)));

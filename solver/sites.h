@@ -29,10 +29,16 @@ std::vector<SitePath> site_paths(const Mesh& mesh, const std::vector<ElasticCons
 struct SiteStress
 {
     Eigen::VectorXd z, r;
+    // Of the solid model: where around the axis, rad from the cut plane of the lap. Empty for the meridian model.
+    Eigen::VectorXd around = {};
     SurfaceStress torsion, bending, axial, press;
+    // Of the solid model, whose parts do not vary as cosine and sine: `bending` puts the tension side at angle 0, this
+    // one at a quarter turn. Empty for the meridian model.
+    SurfaceStress bending_across = {};
 };
 
-// At one place and one angle from the plane of bending, for a combination of loads, MPa.
+// At one place and one angle for a combination of loads, MPa. The angle is that of the place from the plane of bending;
+// in the solid model, whose places have angles of their own, that of the plane of bending.
 struct PointStress
 {
     double along = 0, hoop = 0, shear = 0, across = 0, across_along = 0, across_hoop = 0;
@@ -47,6 +53,7 @@ struct SitePeak
     double von_mises = 0, principal = 0, shear = 0;  // MPa, >= 0
     double z = 0, r = 0;                             // of the largest von Mises stress, mm
     double theta = 0;                                // and from the plane of bending, rad
+    double around = 0;                               // of the solid model: of the place around the axis, rad
     PointStress stress;                              // there
 };
 SitePeak site_peak(const SiteStress& site, const CombinedLoad& load);

@@ -4,6 +4,7 @@
 #include <Eigen/Eigenvalues>
 #include <algorithm>
 #include <cmath>
+#include <numeric>
 
 #include "cases/problem.h"
 
@@ -23,8 +24,6 @@ constexpr double over_largest = 0.35;
 constexpr double over_peak = 0.7;
 // Relative: below it two meshes agree by chance.
 constexpr double least_share = 1e-4;
-
-double peak_of(const SolidReading& reading) { return reading.value.cwiseAbs().maxCoeff(); }
 
 }  // namespace
 
@@ -65,20 +64,50 @@ SolidReading solid_reading(const SolidMesh& mesh, const FreeSurfaceStress& surfa
     return reading;
 }
 
+std::vector<Eigen::Index> nearest_places(const Eigen::Matrix3Xd& from, const Eigen::Matrix3Xd& to)
+{
+    std::vector<Eigen::Index> nearest(static_cast<std::size_t>(from.cols()), 0);
+    if (to.cols() == 0) return nearest;
+    // By rising z, so that only places within the least distance so far along z are looked at.
+    std::vector<Eigen::Index> order(static_cast<std::size_t>(to.cols()));
+    std::iota(order.begin(), order.end(), 0);
+    std::ranges::sort(order, [&](Eigen::Index a, Eigen::Index b) { return to(2, a) < to(2, b); });
+    for (Eigen::Index i = 0; i < from.cols(); ++i)
+    {
+        const Eigen::Vector3d at = from.col(i);
+        const auto middle = std::ranges::lower_bound(order, at.z(), {}, [&](Eigen::Index k) { return to(2, k); });
+        double least = INFINITY;
+        const auto look = [&](Eigen::Index k)
+        {
+            const double squares = (to.col(k) - at).squaredNorm();
+            if (squares < least) least = squares, nearest[static_cast<std::size_t>(i)] = k;
+        };
+        for (auto up = middle; up != order.end() && std::pow(to(2, *up) - at.z(), 2) < least; ++up) look(*up);
+        for (auto down = middle; down != order.begin() && std::pow(to(2, *(down - 1)) - at.z(), 2) < least; --down)
+            look(*(down - 1));
+    }
+    return nearest;
+}
+
 StretchChange solid_change(const SolidReading& now, const SolidReading& before)
 {
+    return solid_change(now.value, before.value, nearest_places(before.place, now.place));
+}
+
+StretchChange solid_change(const Eigen::VectorXd& now, const Eigen::VectorXd& before,
+                           const std::vector<Eigen::Index>& nearest)
+{
     StretchChange change;
-    if (now.value.size() == 0) return change;
-    const double peak = peak_of(now);
+    if (now.size() == 0) return change;
+    const double peak = now.cwiseAbs().maxCoeff();
     double squares = 0;
     int n = 0;
-    for (Eigen::Index i = 0; i < before.value.size(); ++i)
+    for (Eigen::Index i = 0; i < before.size(); ++i)
     {
-        Eigen::Index nearest = 0;
-        (now.place.colwise() - before.place.col(i)).colwise().squaredNorm().minCoeff(&nearest);
-        if (std::abs(now.value(nearest)) < hot * peak) continue;
+        const double here = now(nearest[static_cast<std::size_t>(i)]);
+        if (std::abs(here) < hot * peak) continue;
         // By size: where both signs are as large, chance decides which is the largest.
-        const double moved = std::abs(std::abs(now.value(nearest)) - std::abs(before.value(i)));
+        const double moved = std::abs(std::abs(here) - std::abs(before(i)));
         squares += moved * moved;
         change.largest = std::max(change.largest, moved);
         ++n;
@@ -89,16 +118,22 @@ StretchChange solid_change(const SolidReading& now, const SolidReading& before)
 
 Measured solid_peak(const SolidReading& now, const SolidReading& before, double ratio)
 {
-    if (now.value.size() == 0 || before.value.size() == 0)
+    return solid_peak(now.value, before.value, nearest_places(before.place, now.place), ratio);
+}
+
+Measured solid_peak(const Eigen::VectorXd& now, const Eigen::VectorXd& before,
+                    const std::vector<Eigen::Index>& nearest, double ratio)
+{
+    if (now.size() == 0 || before.size() == 0)
         throw CannotCompute(
             {"", 0, 0, "solid model", "", "a site has no place on the surface", "check the name of its face"});
     EXPECTS(ratio > 1);
-    const StretchChange change = solid_change(now, before);
-    const double value = peak_of(now);
+    const StretchChange change = solid_change(now, before, nearest);
+    const double value = now.cwiseAbs().maxCoeff();
     // The factors are those of halved elements; a smaller step leaves more, counted with order 2.
     const double left = 3 / (ratio * ratio - 1);
     return {value, std::max({left * over_typical * change.typical, left * over_largest * change.largest,
-                             left * over_peak * std::abs(value - peak_of(before)), least_share * value})};
+                             left * over_peak * std::abs(value - before.cwiseAbs().maxCoeff()), least_share * value})};
 }
 
 }  // namespace splicewright

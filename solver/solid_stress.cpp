@@ -117,13 +117,16 @@ Stress surface_stress_at(const FaceNodes& nodes, const FaceNodes& u, ReferencePo
 class Places
 {
 public:
-    // The place of a node that fits region and normal, made when there is none.
+    // alike: of each region the first one of the same steel.
+    explicit Places(std::vector<std::int32_t> alike) : alike_(std::move(alike)) {}
+
+    // The place of a node that fits steel and normal, made when there is none.
     std::int32_t at(std::int32_t node, std::int32_t region, const Eigen::Vector3d& normal)
     {
         for (const std::int32_t known : of_node_[node])
         {
             const SurfacePlace& place = places[static_cast<std::size_t>(known)];
-            if (place.region == region && place.normal.dot(normal) > smooth_within * place.normal.norm()) return known;
+            if (metal(place.region) == metal(region) && place.normal.dot(normal) > smooth_within * place.normal.norm()) return known;
         }
         SurfacePlace place;
         place.node = node;
@@ -139,8 +142,50 @@ public:
     std::vector<double> weights;
 
 private:
+    [[nodiscard]] std::int32_t metal(std::int32_t region) const { return alike_[static_cast<std::size_t>(region)]; }
+
+    std::vector<std::int32_t> alike_;
     std::map<std::int32_t, std::vector<std::int32_t>> of_node_;
 };
+
+std::vector<std::int32_t> first_of_same_steel(const std::vector<ElasticConstants>& steel)
+{
+    std::vector<std::int32_t> first;
+    for (const ElasticConstants& metal : steel)
+        first.push_back(static_cast<std::int32_t>(std::ranges::find(steel, metal) - steel.begin()));
+    return first;
+}
+
+// What one face says about its nodes.
+void add_face(Places& places, FreeSurfaceStress& result, const SolidMesh& mesh, const SolidMesh::Face& on,
+              const ElasticConstants& steel, const Eigen::Matrix3Xd& displacement, double pressure)
+{
+    const std::int32_t region = mesh.regions[static_cast<std::size_t>(on.element)];
+    const FaceNodes nodes = nodes_of(mesh, on);
+    FaceNodes u;
+    for (int i = 0; i < 6; ++i) u.col(i) = displacement.col(on.nodes[static_cast<std::size_t>(i)]);
+    Eigen::Matrix<double, 3, 6> at_points;
+    double area = 0;
+    for (int p = 0; p < 3; ++p)
+    {
+        const ReferencePoint at = three_points[static_cast<std::size_t>(p)];
+        at_points.row(p) = surface_stress_at(nodes, u, at, steel, pressure).transpose();
+        area += face_point(nodes, at).area.norm() / 6;
+    }
+    const Eigen::Matrix<double, 6, 6> values = to_face_nodes() * at_points;
+    std::array<std::int32_t, 6> of_face{};
+    for (int i = 0; i < 6; ++i)
+    {
+        const ReferencePoint at = jacobian_sample_points[static_cast<std::size_t>(i)];
+        const Eigen::Vector3d normal = face_point(nodes, at).area.normalized();
+        const std::int32_t place = places.at(on.nodes[static_cast<std::size_t>(i)], region, normal);
+        places.places[static_cast<std::size_t>(place)].stress += area * values.row(i).transpose();
+        places.places[static_cast<std::size_t>(place)].normal += area * normal;
+        places.weights[static_cast<std::size_t>(place)] += area;
+        of_face[static_cast<std::size_t>(i)] = place;
+    }
+    result.faces.push_back(of_face);
+}
 
 }  // namespace
 
@@ -188,37 +233,18 @@ FreeSurfaceStress free_surface_stress(const SolidMesh& mesh, const std::vector<E
     if (found == mesh.faces.end())
         throw CannotCompute({"", 0, 0, "solid model", face, "the mesh has no face of this name to read a stress from",
                              "check the name, or the geometry that should make the face"});
-    Places places;
+    return free_surface_stress(mesh, steel, displacement, std::vector<std::vector<SolidMesh::Face>>{found->second}, pressure);
+}
+
+FreeSurfaceStress free_surface_stress(const SolidMesh& mesh, const std::vector<ElasticConstants>& steel,
+                                      const Eigen::Matrix3Xd& displacement,
+                                      const std::vector<std::vector<SolidMesh::Face>>& faces, double pressure)
+{
+    Places places(first_of_same_steel(steel));
     FreeSurfaceStress result;
-    for (const SolidMesh::Face& on : found->second)
-    {
-        const std::int32_t region = mesh.regions[static_cast<std::size_t>(on.element)];
-        const FaceNodes nodes = nodes_of(mesh, on);
-        FaceNodes u;
-        for (int i = 0; i < 6; ++i) u.col(i) = displacement.col(on.nodes[static_cast<std::size_t>(i)]);
-        Eigen::Matrix<double, 3, 6> at_points;
-        double area = 0;
-        for (int p = 0; p < 3; ++p)
-        {
-            const ReferencePoint at = three_points[static_cast<std::size_t>(p)];
-            at_points.row(p) =
-                surface_stress_at(nodes, u, at, steel[static_cast<std::size_t>(region)], pressure).transpose();
-            area += face_point(nodes, at).area.norm() / 6;
-        }
-        const Eigen::Matrix<double, 6, 6> values = to_face_nodes() * at_points;
-        std::array<std::int32_t, 6> of_face{};
-        for (int i = 0; i < 6; ++i)
-        {
-            const ReferencePoint at = jacobian_sample_points[static_cast<std::size_t>(i)];
-            const Eigen::Vector3d normal = face_point(nodes, at).area.normalized();
-            const std::int32_t place = places.at(on.nodes[static_cast<std::size_t>(i)], region, normal);
-            places.places[static_cast<std::size_t>(place)].stress += area * values.row(i).transpose();
-            places.places[static_cast<std::size_t>(place)].normal += area * normal;
-            places.weights[static_cast<std::size_t>(place)] += area;
-            of_face[static_cast<std::size_t>(i)] = place;
-        }
-        result.faces.push_back(of_face);
-    }
+    for (const std::vector<SolidMesh::Face>& named : faces)
+        for (const SolidMesh::Face& on : named)
+            add_face(places, result, mesh, on, steel[static_cast<std::size_t>(mesh.regions[static_cast<std::size_t>(on.element)])], displacement, pressure);
     for (std::size_t i = 0; i < places.places.size(); ++i)
     {
         places.places[i].stress /= places.weights[i];

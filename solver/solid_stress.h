@@ -29,7 +29,7 @@ SolidStress recovered_stress(const SolidMesh& mesh, const std::vector<ElasticCon
 // Entry of a node in a region; -1: it has none.
 std::int64_t entry_of(const SolidStress& stress, std::int32_t node, std::int32_t region);
 
-// A node seen from one smooth stretch of surface of one region. Two of them stand at an edge or where steels meet.
+// A node seen from one smooth stretch of surface of one steel; region: one of those that it is. Two of them stand at an edge or where steels meet.
 struct SurfacePlace
 {
     std::int32_t node = 0, region = 0;
@@ -45,10 +45,15 @@ struct FreeSurfaceStress
 
 // Stress on a named face that carries the given pressure and no shear, from the displacement of its own nodes alone:
 // strain in the surface at three points of each face, plane stress, carried to the nodes and averaged by area over
-// faces of one region whose normals differ by less than 0.35 rad. Second order in the element size, first at edges.
+// faces of one steel whose normals differ by less than 0.35 rad. Second order in the element size, first at edges.
 FreeSurfaceStress free_surface_stress(const SolidMesh& mesh, const std::vector<ElasticConstants>& steel,
                                       const Eigen::Matrix3Xd& displacement, const std::string& face,
                                       double pressure = 0);
+// The same over several faces without pressure, averaged across their borders where the surface goes on smoothly; the
+// faces of the result stand in the order of the list, name after name.
+FreeSurfaceStress free_surface_stress(const SolidMesh& mesh, const std::vector<ElasticConstants>& steel,
+                                      const Eigen::Matrix3Xd& displacement,
+                                      const std::vector<std::vector<SolidMesh::Face>>& faces, double pressure = 0);
 
 // Stress at a point of a face, from the places of its nodes.
 Eigen::Matrix<double, 6, 1> stress_at(const FreeSurfaceStress& surface, std::size_t face, ReferencePoint at);

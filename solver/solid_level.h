@@ -1,0 +1,84 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "mesh/solid_mesher.h"
+#include "solver/meridian.h"
+#include "solver/solid_contact.h"
+#include "solver/solid_forces.h"
+#include "solver/solid_sites.h"
+
+namespace splicewright
+{
+
+// How the faces of a half lap and of a held slit are taken in one solution.
+enum class LapFaces
+{
+    free,      // nothing passes
+    touching,  // what the peak load presses together stays together in its normal direction, without friction
+};
+
+// What the contact of the lap's faces came to under the peak load.
+struct LapContact
+{
+    double penetration = 0;    // mm, largest left
+    double tension = 0;        // largest pull left over the peak pressure
+    double peak_pressure = 0;  // MPa
+    double torque = 0;         // N*mm about the axis that the faces hand over, of the right bar
+    int closed = 0, places = 0, steps = 0;
+    // Pressure that bending in its worst direction takes away where the faces are closed, over what the other loads
+    // press: above 1 the closed faces part for a moment in each turn, and the answer holds them together there.
+    double relieved_by_bending = 0;
+    std::vector<ContactSurface> surfaces;
+    std::vector<ContactState> states;
+};
+
+// Force through weld metal that has no notch radius, by unit load: N per unit of the load over the stated area.
+struct WeldMetalForce
+{
+    std::string site;  // "plug-edge.N", "weld-end.N"
+    double area = 0;   // mm^2: of the hole at the bar; throat times the length over which the force is taken
+    double length = 0;  // mm along the weld that the force is taken over; of a plug 0
+    Eigen::Vector3d place{0, 0, 0};
+    // Along the axis, around, outward; press: of the fit as it is.
+    Eigen::Vector3d torsion{0, 0, 0}, towards_x{0, 0, 0}, towards_y{0, 0, 0}, axial{0, 0, 0}, press{0, 0, 0};
+    double error_pct = 0;
+};
+
+// One way in which slit and lap hang together.
+struct SolidBracket
+{
+    LapFaces lap = LapFaces::free;
+    bool slit_held = false;
+    SolidUnitDisplacements unit;
+    std::optional<LapContact> contact;
+    std::vector<WeldMetalForce> weld_metal;
+};
+
+// Everything that one solid mesh says about one scenario; the numbers in it carry no error yet.
+struct SolidLevel
+{
+    SolidMeshAnswer mesh;
+    std::vector<ElasticConstants> steel;
+    std::vector<SolidBracket> brackets;
+    std::vector<SiteAnswer> sites;
+    std::array<std::optional<WeldForce>, 2> weld;
+    SleeveShare share;
+    Measured twist, end_rotation, extension, fit_pressure;
+    double closing_by_bending = 0, closing_by_axial = 0, closing_by_torque = 0;
+    double residual = 0, reaction_imbalance = 0, section_imbalance = 0;
+    int iterations = 0;  // most of a load
+    double set_up_seconds = 0, solve_seconds = 0, recover_seconds = 0;
+    std::int64_t bytes = 0;
+};
+
+// Solves one mesh. The body is free; its ends carry the unit loads by tractions with exact resultants.
+// Throws CannotCompute when a solution is poor or does not fit into the memory.
+SolidLevel solved_solid_level(const Case& asked, const Scenario& scenario, SolidMeshAnswer mesh,
+                              const SolidSettings& settings);
+
+}  // namespace splicewright
