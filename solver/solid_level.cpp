@@ -68,8 +68,8 @@ double least_modulus(const std::vector<ElasticConstants>& steel)
 class Solver
 {
 public:
-    Solver(const Case& asked, const Scenario& scenario, SolidLevel& level, const SolidSettings& settings)
-        : asked_(asked), scenario_(scenario), level_(level), mesh_(level.mesh.mesh), settings_(settings),
+    Solver(const Case& asked, SolidLevel& level, const SolidSettings& settings)
+        : asked_(asked), level_(level), mesh_(level.mesh.mesh), settings_(settings),
           loads_(unit_forces(mesh_))
     {
     }
@@ -79,8 +79,9 @@ public:
         const std::vector<std::string> lap = lap_faces(mesh_);
         for (const Ties& ties : slit_ties(asked_))
         {
-            // Where all of the weld between the bars is lost, faces that touch are what a lap is made for.
-            if (lap.empty() || scenario_.butt_fused) add(ties, LapFaces::free, {});
+            // Free faces leave most to sleeve and welds. Faces that touch load the corners of the lap; what they hold in
+            // tension during a part of a turn in bending would part, so that the sleeve is judged by the free ones too.
+            add(ties, LapFaces::free, {});
             if (!lap.empty()) add(ties, LapFaces::touching, lap);
         }
     }
@@ -210,7 +211,6 @@ private:
     }
 
     const Case& asked_;
-    const Scenario& scenario_;
     SolidLevel& level_;
     const SolidMesh& mesh_;
     const SolidSettings& settings_;
@@ -321,7 +321,7 @@ SolidLevel solved_solid_level(const Case& asked, const Scenario& scenario, Solid
     SolidLevel level;
     level.mesh = std::move(mesh);
     level.steel = steel_by_region(asked, level.mesh.regions);
-    Solver(asked, scenario, level, settings).solve();
+    Solver(asked, level, settings).solve();
     const Clock::time_point solved = Clock::now();
     read_sites(asked, scenario, level);
     read_sections(asked, level);
