@@ -9,6 +9,7 @@
 #include "app/check_splice.h"
 #include "app/commands.h"
 #include "app/exit_status.h"
+#include "app/model_options.h"
 #include "app/refusal.h"
 #include "app/write_report.h"
 #include "cases/read_case.h"
@@ -30,6 +31,7 @@ struct CheckOptions
     bool shop = false;
     bool all = false;
     bool pdf = false;
+    ModelUse models;
 };
 
 Emphasis emphasis_on_stdout()
@@ -46,7 +48,7 @@ int check(const CheckOptions& options)
     const std::filesystem::path folder =
         options.out.empty() ? std::filesystem::path(options.case_file.stem().string() + "-result") : options.out;
     fmt::print(stderr, "Meshing and solving {} ...\n", options.case_file.string());
-    const Report report = check_splice(asked.value(), {options.accuracy_pct});
+    const Report report = check_splice(asked.value(), {options.accuracy_pct}, options.models);
     fmt::print(stderr, "Drawing ...\n");
     const WrittenReport written = write_report(report, folder, {options.pdf});
     const RowsShown shown = options.all ? RowsShown::all : RowsShown::governing;
@@ -76,6 +78,7 @@ Command check_command(CLI::App& program)
     words->add_option("--accuracy", options->accuracy_pct, "Wanted error of every stress, percent")
         ->check(CLI::Range(0.05, 20.0))
         ->capture_default_str();
+    add_model_options(*words, options->models);
     words->add_flag("--all", options->all, "List every check, not only the governing one of each site");
     words->add_flag("--json", options->json, "Print result.json instead of the verdict");
     words->add_flag("--pdf", options->pdf, "Print report.html to report.pdf as well, with an installed browser");

@@ -7,14 +7,15 @@
 namespace splicewright
 {
 
-Report check_splice(const Case& asked, const Accuracy& accuracy)
+Report check_splice(const Case& asked, const Accuracy& accuracy, const ModelUse& models)
 {
     Report report;
     report.asked = asked;
-    report.sound = judged(asked, sound_splice(), accuracy);
+    report.sound = judged(asked, sound_splice(), accuracy, models);
     for (const WhatIf& changed : what_ifs(asked))
     {
-        report.what_if.push_back(judged(changed.asked, changed.scenario, for_information(accuracy)));
+        report.what_if.push_back(
+            judged(changed.asked, changed.scenario, for_information(accuracy), for_information(models)));
         Judgement& scenario = report.what_if.back();
         const std::vector<std::string> notes = notes_beside_sound(report.sound, scenario);
         scenario.notes.insert(scenario.notes.end(), notes.begin(), notes.end());
@@ -22,6 +23,7 @@ Report check_splice(const Case& asked, const Accuracy& accuracy)
     report.what_if_notes = what_if_notes(asked);
 
     report.handbook = handbook_rows(asked, report.sound.answer);
+    if (!report.sound.is_of_revolution) report.handbook = rows_of_plain_metal(report.handbook);
     report.against_plain_bar = against_plain_bar(report.sound);
     for (const Side side : both_sides) report.over_bar[index(side)] = over_bar(asked, report.sound, side);
     report.making = shop_sheet(asked);

@@ -8,6 +8,7 @@
 
 #include "app/commands.h"
 #include "app/exit_status.h"
+#include "app/model_options.h"
 #include "app/refusal.h"
 #include "app/scenarios.h"
 #include "cases/nearest.h"
@@ -26,13 +27,15 @@ struct ExplainOptions
     std::filesystem::path case_file;
     std::string id, scenario;
     double accuracy_pct = 1;
+    ModelUse models;
 };
 
-// Scenario and accuracy as `check` solves them.
+// Scenario, accuracy and models as `check` solves them.
 struct AskedScenario
 {
     WhatIf what_if;
     Accuracy accuracy;
+    ModelUse models;
 };
 
 std::string suggestion(const std::string& text, const std::vector<std::string>& candidates)
@@ -47,11 +50,12 @@ std::string suggestion(const std::string& text, const std::vector<std::string>& 
 std::optional<AskedScenario> asked_scenario(const Case& asked, const ExplainOptions& options)
 {
     const Accuracy accuracy{options.accuracy_pct};
-    if (options.scenario.empty()) return AskedScenario{{asked, sound_splice()}, accuracy};
+    if (options.scenario.empty()) return AskedScenario{{asked, sound_splice()}, accuracy, options.models};
     std::vector<std::string> names;
     for (const WhatIf& changed : what_ifs(asked))
     {
-        if (changed.scenario.name == options.scenario) return AskedScenario{changed, for_information(accuracy)};
+        if (changed.scenario.name == options.scenario)
+            return AskedScenario{changed, for_information(accuracy), for_information(options.models)};
         names.push_back(changed.scenario.name);
     }
     fmt::print(stderr, "No scenario \"{}\" in {}. ", options.scenario, options.case_file.string());
@@ -83,7 +87,8 @@ int explain(const ExplainOptions& options)
     const std::optional<AskedScenario> scenario = asked_scenario(asked.value(), options);
     if (!scenario) return exit_bad_input;
     fmt::print(stderr, "Meshing and solving {} ...\n", options.case_file.string());
-    const Judgement result = judged(scenario->what_if.asked, scenario->what_if.scenario, scenario->accuracy);
+    const Judgement result =
+        judged(scenario->what_if.asked, scenario->what_if.scenario, scenario->accuracy, scenario->models);
     if (!options.id.empty()) return explained(asked.value(), result, options);
     fmt::print("{}", explainable_text(result));
     return exit_passes;
@@ -102,6 +107,7 @@ Command explain_command(CLI::App& program)
     words->add_option("--accuracy", options->accuracy_pct, "Wanted error of every stress, percent")
         ->check(CLI::Range(0.05, 20.0))
         ->capture_default_str();
+    add_model_options(*words, options->models);
     return {words, [options] { return explain(*options); }};
 }
 

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <utility>
 
+#include "app/solid_judgement.h"
 #include "cases/shape_limits.h"
 #include "post/notch_checks.h"
 #include "post/site_loads.h"
@@ -78,6 +79,38 @@ std::optional<WhatIf> half_penetration(const Case& asked)
     return changed;
 }
 
+// What is left is the butt, with the plug welds where there are any.
+std::optional<WhatIf> both_sleeve_welds_lost(const Case& asked)
+{
+    if (asked.sleeve->weld.goes_all_round() && asked.sleeve->plugs.empty()) return std::nullopt;
+    WhatIf changed{asked, {}};
+    changed.scenario.name = "both sleeve welds lost";
+    changed.scenario.sleeve_weld_fused[0] = changed.scenario.sleeve_weld_fused[1] = false;
+    if (asked.sleeve->plugs.empty()) changed.asked.sleeve.reset();
+    return changed;
+}
+
+Judgement judged_by_meridian(const Case& asked, const Scenario& scenario, const Accuracy& accuracy)
+{
+    const SettledSlit settled = settled_slit(asked, scenario);
+    Judgement result;
+    result.answer = meridian_answer(settled.asked, scenario, accuracy);
+    result.notes = settled.notes;
+    std::optional<MeridianAnswer> notched, small;
+    if (!toes_are_reference(asked)) notched = with_notches(settled.asked, scenario, reference_notch_radius, accuracy);
+    if (has_thin_wall(asked))
+        small = with_notches(settled.asked, scenario, small_notch_radius, for_information(accuracy));
+    result.checks = checks_of(asked, {result.answer, notched ? *notched : result.answer, small ? &*small : nullptr});
+    if (asked.joint && cycles(asked.load))
+    {
+        const CrackChecks cracks =
+            crack_checks(asked, result.answer, stress_intensities(settled.asked, scenario, for_information(accuracy)));
+        result.checks.insert(result.checks.end(), cracks.rows.begin(), cracks.rows.end());
+        result.crack_growth = cracks.growth;
+    }
+    return result;
+}
+
 }  // namespace
 
 Scenario sound_splice() { return {}; }
@@ -96,6 +129,7 @@ std::vector<WhatIf> what_ifs(const Case& asked)
         right.name = "right sleeve weld lost";
         right.sleeve_weld_fused[1] = false;
         for (const Scenario& lost : {hidden, left, right}) list.push_back({asked, lost});
+        if (const auto both = both_sleeve_welds_lost(asked)) list.push_back(*both);
     }
     if (const auto shallow = half_penetration(asked)) list.push_back(*shallow);
     return list;
@@ -118,24 +152,12 @@ std::vector<std::string> what_if_notes(const Case& asked)
 
 Accuracy for_information(const Accuracy& accuracy) { return {3 * accuracy.target_pct, accuracy.most_nodes}; }
 
-Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& accuracy)
+Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& accuracy, const ModelUse& use)
 {
-    const SettledSlit settled = settled_slit(asked, scenario);
-    Judgement result;
-    result.answer = meridian_answer(settled.asked, scenario, accuracy);
-    result.notes = settled.notes;
-    std::optional<MeridianAnswer> notched, small;
-    if (!toes_are_reference(asked)) notched = with_notches(settled.asked, scenario, reference_notch_radius, accuracy);
-    if (has_thin_wall(asked))
-        small = with_notches(settled.asked, scenario, small_notch_radius, for_information(accuracy));
-    result.checks = checks_of(asked, {result.answer, notched ? *notched : result.answer, small ? &*small : nullptr});
-    if (asked.joint && cycles(asked.load))
-    {
-        const CrackChecks cracks =
-            crack_checks(asked, result.answer, stress_intensities(settled.asked, scenario, for_information(accuracy)));
-        result.checks.insert(result.checks.end(), cracks.rows.begin(), cracks.rows.end());
-        result.crack_growth = cracks.growth;
-    }
+    const ModelsTaken models = models_taken(asked, use.choice);
+    if (!models.meridian) return judged_by_solid(asked, scenario, accuracy, use);
+    Judgement result = judged_by_meridian(asked, scenario, accuracy);
+    if (models.solid) add_solid(result, asked, use);
     return result;
 }
 

@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "app/model_use.h"
 #include "cases/case.h"
 #include "mesh/outline.h"
 #include "post/report.h"
@@ -22,7 +23,8 @@ struct WhatIf
 };
 
 // With a sleeve "hidden weld lost", "left sleeve weld lost", "right sleeve weld lost"; with a joint "half penetration",
-// a butt fused to half the depth asked. Empty for a plain shaft.
+// a butt fused to half the depth asked; with plug welds or welds that do not go all round "both sleeve welds lost".
+// Empty for a plain shaft.
 std::vector<WhatIf> what_ifs(const Case& asked);
 std::vector<std::string> what_if_notes(const Case& asked);  // what needs no scenario of its own, and why
 
@@ -34,6 +36,8 @@ Accuracy for_information(const Accuracy& accuracy);
 // Crack growth is judged at every sharp end of an unfused face that carries load, and notches of 0.05 mm where a wall
 // is thin; both to three times the error asked for. Toes that the case makes other than the reference radius of the
 // notch method are solved a second time with it.
-Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& accuracy);
+// The solid model takes part as `use` says. Beside the meridian model it adds checks at sites that only it has and at
+// those where it finds more stress than both error bars allow; alone it is judged by all checks that its answer has.
+Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& accuracy, const ModelUse& use = {});
 
 }  // namespace splicewright

@@ -94,7 +94,7 @@ Result<Study> study_of(const std::filesystem::path& case_file, const std::vector
 Study study_from(const Case& base, const std::filesystem::path& case_file, const std::vector<Variation>& variations,
                  const Accuracy& accuracy)
 {
-    Study study{case_file, base.text, variations, accuracy, {}, {}, false};
+    Study study{case_file, base.text, variations, accuracy, {}, {}, {}, false};
     if (base.load.history) study.history = base.load.history->file;
     hash_companions(study);
     return study;
@@ -120,8 +120,9 @@ std::string option_key(const Study& study, std::uint64_t index, const ProgramVer
     const auto companion = study.companion_hash.find(history);
     return joint_hash({option_text(study.case_text, values),
                        companion == study.companion_hash.end() ? std::string() : companion->second,
-                       fmt::format("{} {}", study.accuracy.target_pct, study.accuracy.most_nodes), program.program,
-                       fmt::format("{}", program.result), program.sources});
+                       fmt::format("{} {} {} {}", study.accuracy.target_pct, study.accuracy.most_nodes,
+                                   static_cast<int>(study.models.choice), study.models.budget.dofs),
+                       program.program, fmt::format("{}", program.result), program.sources});
 }
 
 OptionOutcome judged_option(const Study& study, std::uint64_t index)
@@ -131,7 +132,7 @@ OptionOutcome judged_option(const Study& study, std::uint64_t index)
     if (!asked.has_value()) return invalid_outcome(asked.problems());
     try
     {
-        return outcome_of(asked.value(), judged(asked.value(), sound_splice(), study.accuracy));
+        return outcome_of(asked.value(), judged(asked.value(), sound_splice(), study.accuracy, study.models));
     }
     catch (const CannotCompute& error)
     {

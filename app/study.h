@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "app/model_use.h"
 #include "cases/case.h"
 #include "cases/option_text.h"
 #include "cases/variation.h"
@@ -25,6 +26,7 @@ struct Study
     std::string case_text;
     std::vector<Variation> variations;
     Accuracy accuracy;
+    ModelUse models;
     std::map<std::string, std::string> companion_hash;  // by name, of every torque history that an option may name
     std::string history;                                // that of the case itself; may be empty
 

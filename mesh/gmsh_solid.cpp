@@ -283,6 +283,7 @@ FlatSolid tetrahedra(const SolidGeometry& geometry, const std::vector<FaceShape>
                 });
     recognise_parts(flat, geometry, shapes);
     part_flat_elements(flat);
+    mend_flat_solid(flat);
     return flat;
 }
 

@@ -52,6 +52,13 @@ void recognise_parts(FlatSolid& flat, const SolidGeometry& geometry, const std::
 // opposite to both is parted, so that each element has one of them.
 void part_flat_elements(FlatSolid& flat);
 
+// 1 for a regular tetrahedron, 0 for a flat one: six volumes over the cube of the mean edge, times the root of two.
+double shape_of_element(const FlatSolid& flat, std::size_t element);
+double worst_shape(const FlatSolid& flat);
+
+// Moves inner nodes of badly shaped elements where that makes the worst element around them better.
+void mend_flat_solid(FlatSolid& flat);
+
 // The shapes that each edge of a triangle lies on.
 std::unordered_map<std::uint64_t, std::vector<const FaceShape*>> shapes_of_edges(const FlatSolid& flat,
                                                                                  const std::vector<FaceShape>& shapes);

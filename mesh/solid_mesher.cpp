@@ -17,7 +17,8 @@ namespace
 
 constexpr std::size_t refine_from_dofs = 600000;  // from here on a coarse mesh is refined: faster than a fine one
 constexpr int most_meshes = 5, most_attempts = 4;
-constexpr double finer_after_failure = 0.9;
+constexpr double finer_after_failure = 0.93;
+constexpr double least_shape = 0.003;    // see shape_of_element; below it the solver slows down
 constexpr double accepted_share = 0.75;  // of the tolerance, before splitting adds its nodes
 constexpr double usual_power = 2;        // of the scale that the number of elements falls with
 constexpr double least_scale = 0.02, greatest_scale = 50;
@@ -65,19 +66,25 @@ double measured_power(double scale, double ratio, double next_scale, double next
     return std::clamp(std::log(ratio / next_ratio) / std::log(next_scale / scale), 1.0, 3.0);
 }
 
-// A mesh that fails is tried again a little finer: what fails is mostly a single face or sliver.
+// A mesh that fails, or has an element as flat as a sheet, is tried again a little finer: it is mostly a single face or
+// sliver. Of meshes with slivers the best is kept.
 FlatSolid meshed(const SolidGeometry& geometry, const std::vector<FaceShape>& shapes, const SolidSizeField& field,
                  double scale)
 {
-    for (int attempt = 1;; ++attempt) try
+    FlatSolid best;
+    double best_shape = -1;
+    for (int attempt = 1; attempt <= most_attempts; ++attempt, scale *= finer_after_failure) try
         {
-            return tetrahedra(geometry, shapes, field, scale);
+            FlatSolid flat = tetrahedra(geometry, shapes, field, scale);
+            const double shape = worst_shape(flat);
+            if (shape > best_shape) best = std::move(flat), best_shape = shape;
+            if (best_shape >= least_shape) break;
         }
         catch (const CannotCompute&)
         {
-            if (attempt == most_attempts) throw;
-            scale *= finer_after_failure;
+            if (attempt == most_attempts && best_shape < 0) throw;
         }
+    return best;
 }
 
 void tell_coarse_sites(SolidMeshAnswer& answer, const SolidGeometry& geometry)
@@ -161,8 +168,7 @@ SolidMeshAnswer solid_mesh(const Case& asked, const Scenario& scenario, const So
     const auto begin = std::chrono::steady_clock::now();
     const bool refine = size.dofs >= refine_from_dofs;
     const BudgetedFlat made = budgeted_flat(asked, scenario, size, refine);
-    SolidMeshAnswer answer =
-        refine ? finished(made, refined(made.flat, made.shapes), 2) : finished(made, made.flat, 1);
+    SolidMeshAnswer answer = refine ? finished(made, refined(made.flat, made.shapes), 2) : finished(made, made.flat, 1);
     answer.within_budget = is_within(answer, size);
     answer.seconds = seconds_since(begin);
     return answer;

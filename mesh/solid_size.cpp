@@ -24,6 +24,7 @@ constexpr double chord_of_radius = 0.5;    // longest chord of a circle over its
 constexpr double sagitta_share = 0.15;     // of that width, that a chord may stand off its circle
 // Tetrahedra for each cube of the edge length: a regular one has a volume of 0.118; steeply graded meshes have more.
 constexpr double tetrahedra_per_cube = 17;
+constexpr double chord_of_plug = 0.6;  // longest edge in a plug over its radius: coarser ones leave flat elements
 constexpr int steps_of_a_turn = 12;
 
 MeshSize section_size()
@@ -135,9 +136,23 @@ double SolidSizeField::needed_at(OutlinePoint where) const
     return size;
 }
 
+double SolidSizeField::plug_needs(SolidPoint where) const
+{
+    double size = largest_;
+    for (const PlugShape& plug : geometry_->plugs)
+    {
+        const double along = where.x * std::cos(plug.angle) + where.y * std::sin(plug.angle);
+        const double across = where.y * std::cos(plug.angle) - where.x * std::sin(plug.angle);
+        if (along > 0)
+            size = std::min(size, chord_of_plug * plug.radius +
+                                      growth * outside(std::hypot(across, where.z - plug.z), 0, plug.radius));
+    }
+    return size;
+}
+
 double SolidSizeField::at(SolidPoint where, double scale) const
 {
-    return std::min(scale * asked_at(where), needed_at({where.z, std::hypot(where.x, where.y)}));
+    return std::min({scale * asked_at(where), needed_at({where.z, std::hypot(where.x, where.y)}), plug_needs(where)});
 }
 
 // Cells of the section are halved until they are no larger than an element at scale 1, and swept around in steps.

@@ -41,6 +41,7 @@ private:
     [[nodiscard]] double asked_at(SolidPoint where) const;
     [[nodiscard]] double lap_size(SolidPoint where) const;
     [[nodiscard]] double needed_at(OutlinePoint where) const;
+    [[nodiscard]] double plug_needs(SolidPoint where) const;
 
     const SolidGeometry* geometry_;
     SizeField section_;

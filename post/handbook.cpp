@@ -309,4 +309,12 @@ std::vector<HandbookRow> handbook_rows(const Case& asked, const MeridianAnswer& 
     return rows;
 }
 
+std::vector<HandbookRow> rows_of_plain_metal(const std::vector<HandbookRow>& rows)
+{
+    std::vector<HandbookRow> kept;
+    std::copy_if(rows.begin(), rows.end(), std::back_inserter(kept),
+                 [](const HandbookRow& row) { return is_plain_metal(row.what); });
+    return kept;
+}
+
 }  // namespace splicewright

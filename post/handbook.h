@@ -37,4 +37,7 @@ std::string contradiction(const std::vector<HandbookRow>& rows);
 // both first sections of its first diameter. Source: [Shigley2011] eq. 3-35.
 double twist_with_diameter_of(const Case& asked, Side side);
 
+// Of these the rows of bars, shoulders and grooves, whose theory holds too where the sleeve is no body of revolution.
+std::vector<HandbookRow> rows_of_plain_metal(const std::vector<HandbookRow>& rows);
+
 }  // namespace splicewright

@@ -25,11 +25,16 @@ std::string no_reduction(const Case& asked)
 
 double partial_factor() { return safe_life_partial_factor().value; }
 
+}  // namespace
+
 WeldCurves iiw_curves(double normal_class, double shear_class)
 {
     return {normal_curve(Megapascal{normal_class}, partial_factor(), Provenance::judgement),
             shear_curve(Megapascal{shear_class}, partial_factor(), Provenance::judgement), InteractionRule::squares};
 }
+
+namespace
+{
 
 WeldCurves eurocode_curves(double normal_category, double shear_category)
 {
@@ -219,7 +224,8 @@ std::vector<CheckRow> nominal_checks(const Case& asked, const MeridianAnswer& an
         if (site.id.starts_with("bar-toe.")) add_bar_toe(rows, asked, site.id);
         else if (site.id.starts_with("sleeve-toe.") && weld) add_sleeve_toe(rows, asked, *weld, site.id);
         else if (site.id.starts_with("root.") && weld) add_root(rows, asked, *weld, site.id);
-        else if (site.id == "sleeve-mid" || site.id.starts_with("bar.")) add_parent(rows, asked, site);
+        else if (site.id == "sleeve-mid" || site.id.starts_with("bar.") || site.id.starts_with("lap-corner."))
+            add_parent(rows, asked, site);
     }
     if (asked.joint && answer.scenario.butt_fused) add_butt(rows, asked, answer);
     return rows;

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "post/check_row.h"
+#include "post/weld_rating.h"
 #include "solver/meridian.h"
 
 namespace splicewright
@@ -18,5 +19,9 @@ namespace splicewright
 //   sleeve-mid, bar.S  parent metal
 // No document lists a sleeve on a round bar: which class stands for which place is a judgement.
 std::vector<CheckRow> nominal_checks(const Case& asked, const MeridianAnswer& answer);
+
+// Classes of the IIW at two million cycles, MPa, with the partial factor for safe life; provenance: judgement, since
+// which detail a shaft's weld is stands nowhere.
+WeldCurves iiw_curves(double normal_class, double shear_class);
 
 }  // namespace splicewright

@@ -167,6 +167,9 @@ std::vector<CheckRow> strength_checks(const Case& asked, const MeridianAnswer& a
         else if (site.id.starts_with("bar-toe.")) rows.push_back(beside_weld_row(asked, site.id, load));
         else if (site.id == "sleeve-mid")
             rows.push_back(fe_yield_row(site, load, "yield of the sleeve", yield_of(asked.sleeve->material)));
+        else if (site.id.starts_with("lap-corner."))
+            rows.push_back(fe_yield_row(site, load, "yield at the lap's inner corner",
+                                        heated_yield_of(asked.bar[index(side_of(site.id))]->material)));
         else if (site.id == "butt-surface")
             rows.push_back(fe_yield_row(site, load, "yield at the butt weld", butt_limit(asked)));
     }

@@ -16,14 +16,14 @@ namespace
 {
 
 constexpr double bytes_per_dof = 2600;  // mesher, two meshes and five loads together, the largest measured and a third
-constexpr int angles_of_bending = 36;  // over half a turn: within (1 - cos 2.5 deg)/2, 0.05 %, of a peak
+constexpr int angles_of_bending = 36;   // over half a turn: within (1 - cos 2.5 deg)/2, 0.05 %, of a peak
 
 Eigen::Matrix3Xd places_of(const SiteStress& site)
 {
     Eigen::Matrix3Xd places(3, site.z.size());
     for (Eigen::Index i = 0; i < site.z.size(); ++i)
-        places.col(i) = Eigen::Vector3d(site.r(i) * std::cos(site.around(i)), site.r(i) * std::sin(site.around(i)),
-                                        site.z(i));
+        places.col(i) =
+            Eigen::Vector3d(site.r(i) * std::cos(site.around(i)), site.r(i) * std::sin(site.around(i)), site.z(i));
     return places;
 }
 
@@ -67,8 +67,8 @@ void set_bar(Measured& now, const Measured& before) { now.error = std::abs(now.v
 void set_weld_bar(WeldForce& now, const WeldForce& before)
 {
     const auto changed = [](double a, double b, double scale) { return scale > 0 ? std::abs(a - b) / scale : 0; };
-    const double bending = std::max({std::abs(now.bending_outward), std::abs(now.bending_radial),
-                                     std::abs(now.bending_tangential)});
+    const double bending =
+        std::max({std::abs(now.bending_outward), std::abs(now.bending_radial), std::abs(now.bending_tangential)});
     const double axial = std::max(std::abs(now.axial_outward), std::abs(now.axial_radial));
     now.error_pct =
         100 * std::max({changed(now.torsion_tangential, before.torsion_tangential, std::abs(now.torsion_tangential)),
@@ -88,8 +88,7 @@ void set_metal_bars(std::vector<WeldMetalForce>& now, const std::vector<WeldMeta
             const Eigen::Vector3d force = now[i].*load;
             const double scale = std::max((now[i].towards_x).norm(), (now[i].towards_y).norm());
             const double over = load == &WeldMetalForce::torsion ? force.norm() : scale;
-            if (over > 0)
-                now[i].error_pct = std::max(now[i].error_pct, 100 * (force - before[i].*load).norm() / over);
+            if (over > 0) now[i].error_pct = std::max(now[i].error_pct, 100 * (force - before[i].*load).norm() / over);
         }
 }
 
@@ -98,8 +97,7 @@ double worst_error(const SolidLevel& level)
     double worst = 0;
     for (const SiteAnswer& site : level.sites)
         for (const UnitPeak* peak : {&site.torsion, &site.bending, &site.axial})
-            if (peak->von_mises.value > 0)
-                worst = std::max(worst, peak->von_mises.error / peak->von_mises.value);
+            if (peak->von_mises.value > 0) worst = std::max(worst, peak->von_mises.error / peak->von_mises.value);
     return worst;
 }
 
@@ -131,8 +129,7 @@ SolidEvidence evidence_of(const SolidLevel& level, const SolidLevel& before)
     evidence.residual = std::max(level.residual, before.residual);
     evidence.reaction_imbalance = std::max(level.reaction_imbalance, before.reaction_imbalance);
     evidence.mesh_seconds = level.mesh.seconds;
-    evidence.solve_seconds =
-        level.set_up_seconds + level.solve_seconds + before.set_up_seconds + before.solve_seconds;
+    evidence.solve_seconds = level.set_up_seconds + level.solve_seconds + before.set_up_seconds + before.solve_seconds;
     evidence.recover_seconds = level.recover_seconds + before.recover_seconds;
     evidence.bytes = level.bytes;
     evidence.coarse_sites = level.mesh.coarse_sites;
@@ -163,10 +160,11 @@ void refuse_what_does_not_fit(const Case& asked, const SolidBudget& budget)
     const std::int64_t needs = solid_memory(budget.dofs);
     if (budget.memory_limit == 0 || needs <= budget.memory_limit) return;
     const double fits = static_cast<double>(budget.memory_limit) / bytes_per_dof;
-    throw CannotCompute({asked.file, 0, 0, "--solid-dofs", fmt::format("{}", budget.dofs),
-                         fmt::format("a solid model of that many unknowns takes about {:.1f} GB, and {:.1f} GB are free",
-                                     static_cast<double>(needs) / 1e9, static_cast<double>(budget.memory_limit) / 1e9),
-                         fmt::format("ask for at most {:.0f} unknowns", std::floor(fits / 1000) * 1000)});
+    throw CannotCompute(
+        {asked.file, 0, 0, "--solid-dofs", fmt::format("{}", budget.dofs),
+         fmt::format("a solid model of that many unknowns takes about {:.1f} GB, and {:.1f} GB are free",
+                     static_cast<double>(needs) / 1e9, static_cast<double>(budget.memory_limit) / 1e9),
+         fmt::format("ask for at most {:.0f} unknowns", std::floor(fits / 1000) * 1000)});
 }
 
 }  // namespace

@@ -14,7 +14,7 @@ namespace splicewright
 // How large a solid model may be.
 struct SolidBudget
 {
-    std::size_t dofs = 600000;      // unknowns of the finer of two meshes, within a fifth
+    std::size_t dofs = 1000000;     // unknowns of the finer of two meshes, within a fifth
     std::int64_t memory_limit = 0;  // bytes that are free, 0: not asked
     int n_threads = 0;              // 0: as many as the processor runs at once
 };
@@ -29,7 +29,7 @@ struct SolidEvidence
     int iterations = 0;  // most of a load
     double residual = 0, reaction_imbalance = 0;
     double mesh_seconds = 0, solve_seconds = 0, recover_seconds = 0;
-    std::int64_t bytes = 0;                  // most of a solution, beside the mesh
+    std::int64_t bytes = 0;                 // most of a solution, beside the mesh
     std::vector<std::string> coarse_sites;  // with fewer elements on their notch than it needs
 };
 
@@ -46,10 +46,10 @@ struct SolidFields
 // judged alike: in bending the largest over a turn, found by superposition of two directions.
 struct SolidModelAnswer
 {
-    MeridianAnswer answer;                  // without hot spots and fields
+    MeridianAnswer answer;                                // without hot spots and fields
     std::vector<std::vector<WeldMetalForce>> weld_metal;  // [brackets][places]
-    std::optional<LapContact> contact;      // of the last bracket that has one
-    double closes = 0;                      // mm, that bar and sleeve come together in the slit under the peak load
+    std::optional<LapContact> contact;                    // of the last bracket that has one
+    double closes = 0;  // mm, that bar and sleeve come together in the slit under the peak load
     SolidEvidence evidence;
     SolidFields fields;
 };

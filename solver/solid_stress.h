@@ -29,7 +29,8 @@ SolidStress recovered_stress(const SolidMesh& mesh, const std::vector<ElasticCon
 // Entry of a node in a region; -1: it has none.
 std::int64_t entry_of(const SolidStress& stress, std::int32_t node, std::int32_t region);
 
-// A node seen from one smooth stretch of surface of one steel; region: one of those that it is. Two of them stand at an edge or where steels meet.
+// A node seen from one smooth stretch of surface of one steel; region: one of those that it is. Two of them stand at an
+// edge or where steels meet.
 struct SurfacePlace
 {
     std::int32_t node = 0, region = 0;

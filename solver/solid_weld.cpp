@@ -50,7 +50,7 @@ SharedForces between(const SolidLevel& level, const Eigen::Matrix3Xd& displaceme
 // Sums over the ring, the angle counted from `towards`.
 struct RingSums
 {
-    double axial = 0, radial = 0, moment = 0;                                // of harmonic 0
+    double axial = 0, radial = 0, moment = 0;                         // of harmonic 0
     double axial_cosine = 0, radial_cosine = 0, tangential_sine = 0;  // of harmonic 1
 };
 
@@ -198,8 +198,7 @@ WeldForce solid_weld_force(const Case& asked, const SolidLevel& level, Side side
     for (const SolidBracket& bracket : level.brackets)
     {
         const auto forces = [&](const Eigen::Matrix3Xd& u) { return between(level, u, "sleeve." + s, "fillet." + s); };
-        keep_larger(weld.torsion_tangential,
-                    ring_sums(forces(bracket.unit.torsion), 0).moment / (weld.radius * ring));
+        keep_larger(weld.torsion_tangential, ring_sums(forces(bracket.unit.torsion), 0).moment / (weld.radius * ring));
         const RingSums axial = ring_sums(forces(bracket.unit.axial), 0);
         keep_larger(weld.axial_outward, outward * axial.axial / ring);
         keep_larger(weld.axial_radial, axial.radial / ring);

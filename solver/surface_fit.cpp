@@ -86,8 +86,8 @@ std::vector<FitWeight> fit_weights(const FramedPlaces& places, std::int32_t plac
         const Eigen::Vector3d away = places.at.col(near[static_cast<std::size_t>(i)]) - centre;
         const Eigen::Vector2d in_plane = frame.leftCols<2>().transpose() * away;
         // A bent surface is unrolled: as far as the chord, in the direction that the plane shows.
-        flat.col(i) = in_plane.norm() > 0 ? Eigen::Vector2d(in_plane * (away.norm() / in_plane.norm()))
-                                          : Eigen::Vector2d(0, 0);
+        flat.col(i) =
+            in_plane.norm() > 0 ? Eigen::Vector2d(in_plane * (away.norm() / in_plane.norm())) : Eigen::Vector2d(0, 0);
     }
     flat /= flat.colwise().norm().maxCoeff();
     Eigen::Matrix<double, Eigen::Dynamic, 6> terms(n, 6);

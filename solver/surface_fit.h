@@ -28,8 +28,9 @@ Eigen::Matrix<double, 6, 1> in_frame(const Eigen::Matrix3d& frame, const Eigen::
 
 // A value at a place as a weighted sum of those at places nearby: the constant of a quadratic in the two directions of
 // the surface, fitted by least squares to the places of the faces around, and of those around them where these are few.
-// A stress that is read from faces one by one scatters from face to face; the fit takes the scatter away and keeps slope
-// and curvature. Frames must turn smoothly from place to place. Source: [ZienkiewiczZhu1992], carried over to a surface.
+// A stress that is read from faces one by one scatters from face to face; the fit takes the scatter away and keeps
+// slope and curvature. Frames must turn smoothly from place to place. Source: [ZienkiewiczZhu1992], carried over to a
+// surface.
 struct FitWeight
 {
     std::int32_t place = 0;

@@ -1,0 +1,171 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "app/solid_judgement.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+
+#include "cases/beyond_revolution.h"
+#include "cases/problem.h"
+#include "cases/shape_limits.h"
+#include "post/number_words.h"
+#include "post/site_loads.h"
+#include "post/weld_metal_checks.h"
+
+namespace splicewright
+{
+namespace
+{
+
+SolidBudget with_free_memory(const ModelUse& use)
+{
+    SolidBudget budget = use.budget;
+    if (budget.memory_limit == 0) budget.memory_limit = free_memory();
+    return budget;
+}
+
+std::string parts_text(const Case& asked)
+{
+    std::string text;
+    for (const BeyondRevolution& part : beyond_revolution(asked))
+        text += fmt::format("{}{}", text.empty() ? "" : ", ", part.what);
+    return text;
+}
+
+constexpr Accuracy for_pictures{3};  // of the body of revolution that pictures show
+
+double worst_target(const Accuracy& accuracy) { return std::max(accuracy.target_pct, solid_accuracy_pct); }
+
+// The case as the peak load finds its slit: open gaps that close are taken as snug.
+struct SettledSolid
+{
+    Case asked;
+    SolidModelAnswer answer;
+    std::vector<std::string> notes;
+};
+
+SettledSolid settled_solid(const Case& asked, const Scenario& scenario, const SolidBudget& budget, double target)
+{
+    SettledSolid settled{asked, solid_model_answer(asked, scenario, budget, target), {}};
+    if (!asked.sleeve) return settled;
+    double narrowest = INFINITY;
+    for (const Side side : both_sides)
+    {
+        const double gap = asked.sleeve->clearance[index(side)].value() / 2;
+        if (asked.sleeve->slit[index(side)] != SlitState::open || settled.answer.closes <= gap) continue;
+        settled.asked.sleeve->slit[index(side)] = SlitState::snug;
+        narrowest = std::min(narrowest, gap);
+    }
+    if (!std::isfinite(narrowest)) return settled;
+    settled.notes.push_back(
+        fmt::format("the slit closes under the peak load (bar and sleeve move {:.3f} mm towards each other, the gap is "
+                    "{:.3f} mm): solved with the faces free and with them touching, the worse counts",
+                    settled.answer.closes, narrowest));
+    settled.answer = solid_model_answer(settled.asked, scenario, budget, target);
+    return settled;
+}
+
+std::string contact_note(const Case& asked, const LapContact& contact)
+{
+    const double torque = asked.load.peak_torque.value();
+    std::string text = fmt::format(
+        "half lap by contact: its faces touch without friction and hand over {:.3g} % of the peak torque, pressed with "
+        "up to {:.0f} MPa; {} of {} places closed, penetration {:.0e} mm, pull {:.0e} of the pressure",
+        torque != 0 ? 100 * std::abs(contact.torque / torque) : 0, contact.peak_pressure, contact.closed,
+        contact.places, contact.penetration, contact.tension);
+    if (contact.relieved_by_bending > 0.01)
+        text += fmt::format(
+            "; bending takes away {:.0f} % of the pressing force at its worst in a turn, and the answer "
+            "holds closed places together there: free faces are judged beside it, the worse counts",
+            100 * contact.relieved_by_bending);
+    return text;
+}
+
+std::string evidence_note(const SolidEvidence& evidence)
+{
+    return fmt::format(
+        "solid model: {} unknowns and {} on a coarser mesh, {} tetrahedra, {:.1f} elements on a quarter turn of a 1 mm "
+        "notch, residual {:.0e}, balance {:.0e}, at most {} iterations",
+        counted(static_cast<double>(evidence.dofs)), counted(static_cast<double>(evidence.coarse_dofs)),
+        counted(static_cast<double>(evidence.elements)), evidence.elements_per_quarter_turn, evidence.residual,
+        std::max(evidence.reaction_imbalance, 1e-16), evidence.iterations);
+}
+
+bool toes_are_reference(const Case& asked)
+{
+    return !asked.sleeve || asked.sleeve->weld.toe_radius == reference_notch_radius;
+}
+
+void append_rows(std::vector<CheckRow>& rows, std::vector<CheckRow> more)
+{
+    std::move(more.begin(), more.end(), std::back_inserter(rows));
+}
+
+}  // namespace
+
+Judgement judged_by_solid(const Case& asked, const Scenario& scenario, const Accuracy& accuracy, const ModelUse& use)
+{
+    const SolidBudget budget = with_free_memory(use);
+    const double target = worst_target(accuracy);
+    SettledSolid settled = settled_solid(asked, scenario, budget, target);
+    Judgement result;
+    result.judged_by_solid = true;
+    const std::string parts = parts_text(asked);
+    result.is_of_revolution = is_of_revolution(asked, scenario);
+    std::optional<SolidModelAnswer> notched;
+    if (!toes_are_reference(asked))
+    {
+        Scenario reference = scenario;
+        reference.toe_radius = reference.root_radius = reference_notch_radius;
+        notched = solid_model_answer(settled.asked, reference, budget, target);
+    }
+    result.answer = settled.answer.answer;
+    result.checks = checks_of(asked, {result.answer, notched ? notched->answer : result.answer, nullptr});
+    append_rows(result.checks, weld_metal_checks(asked, settled.answer));
+    result.notes = settled.notes;
+    result.notes.push_back(
+        parts.empty()
+            ? "answered by the solid model, as asked"
+            : fmt::format("answered by the solid model, because of {}; pictures of the section, the torque along the "
+                          "shaft and the stress along the welds show the same shaft as a body of revolution",
+                          parts));
+    result.notes.push_back(evidence_note(settled.answer.evidence));
+    result.notes.push_back(
+        fmt::format("error bars up to {:g} % count as reached in the solid model (judgement), and every bar is "
+                    "counted into its utilisation; crack growth and structural stress extrapolated to a toe are not "
+                    "judged by it",
+                    target));
+    if (settled.answer.contact) result.notes.push_back(contact_note(asked, *settled.answer.contact));
+    MeridianAnswer shown = meridian_answer(as_body_of_revolution(settled.asked, scenario), scenario, for_pictures);
+    result.answer.fields = std::move(shown.fields);
+    result.answer.hot_spots = std::move(shown.hot_spots);
+    result.solid = std::move(settled.answer);
+    return result;
+}
+
+void add_solid(Judgement& result, const Case& asked, const ModelUse& use)
+{
+    const Scenario& scenario = result.answer.scenario;
+    const std::string parts = parts_text(asked);
+    result.is_of_revolution = is_of_revolution(asked, scenario);
+    result.solid = solid_model_answer(asked, scenario, with_free_memory(use), solid_accuracy_pct);
+    const SolidModelAnswer& solid = *result.solid;
+    result.models = model_rows(result.answer, solid.answer);
+    const std::vector<std::string> worse = sites_worse_in_solid(result.models);
+    for (CheckRow& row : checks_of(asked, {solid.answer, solid.answer, nullptr}))
+    {
+        const bool is_own = row.site.starts_with("lap-corner");
+        if (!is_own && std::find(worse.begin(), worse.end(), row.site) == worse.end()) continue;
+        if (!is_own) row.id += "/solid";
+        row.check += ", solid model";
+        result.checks.push_back(row);
+    }
+    append_rows(result.checks, weld_metal_checks(asked, solid));
+    result.notes.push_back(fmt::format("the solid model stands beside the meridian model{}{}",
+                                       parts.empty() ? "" : ", because of ", parts));
+    result.notes.push_back(evidence_note(solid.evidence));
+    if (solid.contact) result.notes.push_back(contact_note(asked, *solid.contact));
+}
+
+}  // namespace splicewright

@@ -1,0 +1,28 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "solver/meridian.h"
+
+namespace splicewright
+{
+
+// One stress of a site by both models, per 1 kN·m, or per 1 kN of axial load.
+struct ModelRow
+{
+    std::string site;
+    std::string load;          // "torsion", "bending", "axial"
+    Measured meridian, solid;  // MPa
+    // Within the sum of their bars. Only asked of a body of revolution.
+    bool agrees = false;
+};
+
+// Von Mises stresses of the sites that both have.
+std::vector<ModelRow> model_rows(const MeridianAnswer& meridian, const MeridianAnswer& solid);
+
+// Sites where the solid model's stress is higher than the meridian model's by more than both bars.
+std::vector<std::string> sites_worse_in_solid(const std::vector<ModelRow>& rows);
+
+}  // namespace splicewright

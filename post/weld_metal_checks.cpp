@@ -1,0 +1,181 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "post/weld_metal_checks.h"
+
+#include <fmt/format.h>
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+#include <numbers>
+
+#include "post/nominal_checks.h"
+#include "post/section_checks.h"
+#include "post/site_loads.h"
+#include "post/strength_limits.h"
+#include "post/weld_places.h"
+#include "post/worked_weld.h"
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr int angles_of_bending = 120;                 // over a turn: within (1 - cos 1.5 deg), 0.03 %, of the largest
+constexpr double normal_class = 36, shear_class = 80;  // MPa. Source: [Hobbacher2016] no. 414 and shear, from memory
+
+bool is_plug(const std::string& site) { return site.starts_with("plug-edge"); }
+
+Side side_of_metal(const WeldMetalForce& force) { return force.place.z() < 0 ? Side::left : Side::right; }
+
+struct Acting
+{
+    const WeldMetalForce* metal = nullptr;
+    Eigen::Vector3d force{0, 0, 0};  // along, around, outward: N
+    double angle = 0;                // of the bending's tension side, rad
+};
+
+Eigen::Vector3d bending_force(const WeldMetalForce& metal, double angle)
+{
+    return std::cos(angle) * metal.towards_x + std::sin(angle) * metal.towards_y;
+}
+
+Acting worst_direction(const WeldMetalForce& metal, const CombinedLoad& load)
+{
+    Acting worst{&metal, {0, 0, 0}, 0};
+    const Eigen::Vector3d steady = load.torque * metal.torsion + load.axial * metal.axial + load.press * metal.press;
+    for (int k = 0; k < angles_of_bending; ++k)
+    {
+        const double angle = 2 * std::numbers::pi * k / angles_of_bending;
+        const Eigen::Vector3d force = steady + load.bending * bending_force(metal, angle);
+        if (k == 0 || force.norm() > worst.force.norm()) worst = {&metal, force, angle};
+    }
+    return worst;
+}
+
+std::string where(const WeldMetalForce& metal)
+{
+    return fmt::format("at {:.0f}° around, z = {:.4g} mm",
+                       std::atan2(metal.place.y(), metal.place.x()) * 180 / std::numbers::pi, metal.place.z());
+}
+
+std::string area_words(const WeldMetalForce& metal)
+{
+    return is_plug(metal.site) ? "area of the hole" : fmt::format("throat times {:.3g} mm of weld", metal.length);
+}
+
+CheckRow strength_row(const Case& asked, const Acting& acting)
+{
+    const WeldMetalForce& metal = *acting.metal;
+    const Side side = side_of_metal(metal);
+    const EurocodeThroat eurocode = eurocode_throat(asked, side);
+    CheckRow row;
+    row.id = "strength/" + metal.site;
+    row.site = metal.site;
+    row.check = is_plug(metal.site) ? "plug weld, simplified method" : "sleeve weld, simplified method";
+    row.demand = acting.force.norm() / metal.area;
+    row.capacity = eurocode.tensile.value() / (std::numbers::sqrt3 * eurocode.beta_w * weld_partial_factor);
+    row.unit = "MPa";
+    row.error_pct = metal.error_pct;
+    row.utilisation = row.demand / row.capacity * (1 + row.error_pct / 100);
+    row.method =
+        fmt::format("resultant force on the weld by the solid model over the {}, simplified method", area_words(metal));
+    row.source = fmt::format("[Eurocode3Joints2005] {}; fu of {}",
+                             is_plug(metal.site) ? "4.8 with 4.5.3.3, from memory" : "4.5.3.3, eq. 4.2 to 4.4",
+                             eurocode.weakest);
+    row.provenance = is_plug(metal.site) ? weaker(eurocode.provenance, Provenance::from_memory) : eurocode.provenance;
+    row.not_valid_because = outside_eurocode(asked, side);
+    row.note = "structural stress: a mean, its edge has no notch radius and so no stress of its own";
+    row.worked = {
+        read_step(fmt::format("force along the axis under the peak load {}, bending towards {:.0f}°, {}", where(metal),
+                              acting.angle * 180 / std::numbers::pi, by_finite_elements(metal.error_pct)),
+                  acting.force(0), "N"),
+        read_step("force around the axis there", acting.force(1), "N"),
+        read_step("force outward there", acting.force(2), "N"),
+        read_step(area_words(metal), metal.area, "mm^2"),
+        worked_step("resultant over the area", "F = sqrt(f_z^2 + f_t^2 + f_r^2)/A",
+                    put_in("sqrt({}^2+{}^2+{}^2)/{}", {acting.force(0), acting.force(1), acting.force(2), metal.area}),
+                    row.demand, "MPa"),
+        worked_step("what the method allows, f_u of the weaker part", "f = f_u/(sqrt(3) beta_w gamma_M2)",
+                    put_in("{}/(sqrt(3)*{}*{})", {eurocode.tensile.value(), eurocode.beta_w, weld_partial_factor}),
+                    row.capacity, "MPa"),
+        utilisation_step(row.demand, row.capacity, row.error_pct, row.utilisation)};
+    return row;
+}
+
+// Torque also pulls at the ends of a weld. That part is counted as so much more shear as its class is lower: judgement.
+WeldUnitStress unit_stress(const WeldMetalForce& metal)
+{
+    const auto parts = [&](const Eigen::Vector3d& force) -> std::array<double, 2>
+    {
+        const bool plug = is_plug(metal.site);
+        const double across = plug ? std::abs(force(2)) : std::hypot(force(0), force(2));
+        const double along = plug ? std::hypot(force(0), force(1)) : std::abs(force(1));
+        return {across / metal.area, along / metal.area};
+    };
+    const auto [pull, shear] = parts(metal.torsion);
+    WeldUnitStress stress;
+    stress.shear_by_torque = std::hypot(shear, shear_class / normal_class * pull);
+    for (int k = 0; k < angles_of_bending; ++k)
+    {
+        const auto [across, along] = parts(bending_force(metal, std::numbers::pi * k / angles_of_bending));
+        stress.normal_by_bending = std::max(stress.normal_by_bending, across);
+        stress.shear_by_bending = std::max(stress.shear_by_bending, along);
+    }
+    stress.shear_error_pct = stress.normal_error_pct = metal.error_pct;
+    const char* const per_couple = "MPa per N·mm";
+    const std::string place = fmt::format("{}, {}", where(metal), by_finite_elements(metal.error_pct));
+    stress.torque_worked = {
+        read_step(fmt::format("shear along the weld by 1 N·mm of torque {}", place), shear, per_couple),
+        read_step("stress across the weld by it", pull, per_couple),
+        worked_step("both as shear, the one across by the ratio of the classes", "k_tau = sqrt(t^2 + (80/36 s)^2)",
+                    put_in("sqrt({}^2+({}/{}*{})^2)", {shear, shear_class, normal_class, pull}), stress.shear_by_torque,
+                    per_couple)};
+    stress.bending_worked = {
+        read_step(fmt::format("k_sigma, stress across the weld by 1 N·mm of bending in its worst direction {}", place),
+                  stress.normal_by_bending, per_couple),
+        read_step("k_tauM, shear along the weld by bending in its worst direction", stress.shear_by_bending,
+                  per_couple)};
+    return stress;
+}
+
+CheckRow fatigue_row(const Case& asked, const WeldMetalForce& metal)
+{
+    CheckRow row = weld_row(
+        asked,
+        {metal.site, "throat-iiw", is_plug(metal.site) ? "plug weld, IIW class" : "weld by throat, IIW class",
+         fmt::format("structural stress: force on the weld by the solid model over the {}; IIW detail 414, FAT 36, "
+                     "shear 80, squares with 0.5, Miner sum 0.5 or 0.2",
+                     area_words(metal))},
+        unit_stress(metal), iiw_curves(normal_class, shear_class));
+    append_note(row.note,
+                "stress across the weld by torque is counted as shear, larger by the ratio of the classes (judgement)");
+    if (is_plug(metal.site)) append_note(row.note, "a class of fillet welds, taken for a plug weld (judgement)");
+    return row;
+}
+
+}  // namespace
+
+std::vector<CheckRow> weld_metal_checks(const Case& asked, const SolidModelAnswer& solid)
+{
+    const CombinedLoad load = peak_load(asked);
+    const bool cycles = !asked.load.blocks.empty() || asked.load.running_bending.value() > 0;
+    std::map<std::string, std::array<std::optional<CheckRow>, 2>> worst;
+    const auto keep = [](std::optional<CheckRow>& kept, CheckRow row)
+    {
+        if (!kept || row.utilisation > kept->utilisation) kept = std::move(row);
+    };
+    for (const std::vector<WeldMetalForce>& bracket : solid.weld_metal)
+        for (const WeldMetalForce& metal : bracket)
+        {
+            auto& [strength, fatigue] = worst[metal.site];
+            keep(strength, strength_row(asked, worst_direction(metal, load)));
+            if (cycles) keep(fatigue, fatigue_row(asked, metal));
+        }
+    std::vector<CheckRow> rows;
+    for (auto& [site, kept] : worst)
+        for (std::optional<CheckRow>& row : kept)
+            if (row) rows.push_back(std::move(*row));
+    return rows;
+}
+
+}  // namespace splicewright
