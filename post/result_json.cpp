@@ -391,6 +391,7 @@ std::string result_json(const Report& report)
     json["defaults"] = defaults(asked);
     json["cautions"] = report.cautions;
     json["evidence"] = evidence(answer.evidence);
+    if (report.sound.judged_by_solid) json["evidence"]["model"] = "solid";
     return json.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) + "\n";
 }
 

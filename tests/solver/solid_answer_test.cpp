@@ -1,0 +1,85 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "solver/solid_answer.h"
+
+#include <gtest/gtest.h>
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "cases/problem.h"
+#include "tests/mesh/sample_cases.h"
+#include "tests/mesh/solid_measure.h"
+
+namespace splicewright
+{
+namespace
+{
+
+SolidBudget unknowns(std::size_t dofs)
+{
+    SolidBudget budget;
+    budget.dofs = dofs;
+    return budget;
+}
+
+// Nothing else touches an open sleeve: what passes the joint through it came in by its weld and its plugs. Nodal forces
+// are in balance to the residual of the solution, 1e-8.
+TEST(SolidAnswer, WeldAndPlugsOfASideHandTheSleeveWhatItCarriesPastTheJoint)
+{
+    const Case asked = sample::plugged_splice();
+    const SolidModelAnswer solid = solid_model_answer(asked, {}, unknowns(150000), 40);
+    for (const Side side : both_sides)
+    {
+        ASSERT_TRUE(solid.answer.weld[index(side)]);
+        const WeldForce& weld = *solid.answer.weld[index(side)];
+        double torque = 2 * std::numbers::pi * weld.radius * weld.radius * weld.torsion_tangential;
+        for (const WeldMetalForce& plug : solid.weld_metal.front())
+            if ((plug.place.z() < 0) == (side == Side::left))
+                torque -= plug.torsion(1) * std::hypot(plug.place.x(), plug.place.y());
+        EXPECT_NEAR(std::abs(torque), solid.answer.share.torsion.value, 1e-3);
+    }
+}
+
+TEST(SolidAnswer, AgreesWithTheMeridianModelOnABodyOfRevolution)
+{
+    const Case asked = sample::splice();
+    const SolidModelAnswer solid = solid_model_answer(asked, {}, unknowns(250000), 40);
+    const MeridianAnswer meridian = meridian_answer(asked, {}, {1});
+    // A coarse mesh is too stiff, by the square of its energy error: seen 0.02 %.
+    EXPECT_NEAR(solid.answer.twist.value / meridian.twist.value, 1, 2e-3);
+    EXPECT_NEAR(solid.answer.share.torsion.value, meridian.share.torsion.value, 5e-3);
+    int compared = 0;
+    for (const SiteAnswer& site : solid.answer.sites)
+    {
+        const auto same = std::find_if(meridian.sites.begin(), meridian.sites.end(),
+                                       [&](const SiteAnswer& other) { return other.id == site.id; });
+        ASSERT_NE(same, meridian.sites.end()) << site.id;
+        for (const auto load : {&SiteAnswer::torsion, &SiteAnswer::bending, &SiteAnswer::axial})
+        {
+            const Measured &one = ((*same).*load).von_mises, &other = (site.*load).von_mises;
+            EXPECT_NEAR(other.value, one.value, one.error + other.error) << site.id;
+            ++compared;
+        }
+    }
+    EXPECT_GE(compared, 24);
+}
+
+TEST(SolidAnswer, AModelThatDoesNotFitIntoTheMemoryIsRefusedBeforeItIsMeshed)
+{
+    SolidBudget budget = unknowns(5000000);
+    budget.memory_limit = 1'000'000'000;
+    try
+    {
+        solid_model_answer(sample::splice(), {}, budget, 40);
+        FAIL() << "not refused";
+    }
+    catch (const CannotCompute& refusal)
+    {
+        EXPECT_EQ(refusal.problem().field, "--solid-dofs");
+        EXPECT_NE(refusal.problem().rule.find("GB are free"), std::string::npos);
+    }
+}
+
+}  // namespace
+}  // namespace splicewright
