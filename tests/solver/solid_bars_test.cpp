@@ -7,14 +7,14 @@
 #include <cmath>
 #include <cstdio>
 
-#include "tests/solver/solid_exact_bodies.h"
+#include "post/exact_solids.h"
 
 namespace splicewright
 {
 namespace
 {
 
-using samples::ExactBody;
+using exact::ExactBody;
 
 struct Row
 {
@@ -30,7 +30,7 @@ struct Solved
 Solved solved(ExactBody exact)
 {
     FreeSurfaceStress surface =
-        free_surface_stress(exact.mesh, exact.body.steel, samples::displacement_of(exact), exact.face, exact.pressure);
+        free_surface_stress(exact.mesh, exact.body.steel, exact::displacement_of(exact), exact.face, exact.pressure);
     return {std::move(exact), std::move(surface)};
 }
 
@@ -45,7 +45,7 @@ void add_rows(std::vector<Row>& rows, const std::function<ExactBody(int)>& make,
         double truth = 0;
         const ExactBody& finest = meshes.back().exact;
         for (const SurfacePlace& place : meshes.back().surface.places)
-            if (const Eigen::Vector3d p = samples::place(finest.mesh, static_cast<std::size_t>(place.node));
+            if (const Eigen::Vector3d p = regular::place(finest.mesh, static_cast<std::size_t>(place.node));
                 finest.counts(p))
                 truth = std::max(truth, std::abs(number(finest.stress(p))));
         std::vector<SolidReading> readings;
@@ -70,15 +70,15 @@ TEST(SolidBars, HoldTheTrueErrorOfExactBodiesAndAreNotMuchLarger)
     const std::vector<int> sizes{1, 2, 4};
     for (const auto& [inner, outer] : {std::pair{20.0, 40.0}, {20.0, 25.0}, {10.0, 50.0}})
     {
-        add_rows(rows, [&](int n) { return samples::thick_cylinder(n, inner, outer); }, {2, 4, 8});
+        add_rows(rows, [&](int n) { return exact::thick_cylinder(n, inner, outer); }, {2, 4, 8});
         add_rows(
-            rows, [&](int n) { return samples::thick_sphere(n, inner, outer); }, sizes);
+            rows, [&](int n) { return exact::thick_sphere(n, inner, outer); }, sizes);
     }
     for (const double nu : {0.0, 0.3, 0.45})
-        add_rows(rows, [&](int n) { return samples::plate_with_hole(n, nu); }, {2, 4, 8});
-    add_rows(rows, samples::twisted_bar, sizes);
-    add_rows(rows, samples::bent_bar, sizes);
-    add_rows(rows, samples::twisted_ellipse, sizes);
+        add_rows(rows, [&](int n) { return exact::plate_with_hole(n, nu); }, {2, 4, 8});
+    add_rows(rows, exact::twisted_bar, sizes);
+    add_rows(rows, exact::bent_bar, sizes);
+    add_rows(rows, exact::twisted_ellipse, sizes);
     int within = 0;
     std::vector<double> over;
     for (const Row& row : rows)

@@ -6,9 +6,9 @@
 #include <cstdlib>
 #include <numbers>
 
+#include "post/exact_solids.h"
 #include "solver/solid_contact.h"
 #include "solver/solid_loads.h"
-#include "tests/solver/solid_exact_bodies.h"
 
 namespace splicewright
 {
@@ -48,15 +48,15 @@ struct Made
 
 Made made(const TestedBar& bar, int rings)
 {
-    samples::BarShape shape{outside, length, rings, 6 * rings};
+    regular::BarShape shape{outside, length, rings, 6 * rings};
     shape.layer_at = [&](double part)
     {
         const double t = 2 * part - 1;
         return 0.5 + 0.5 * t * (1 - bar.grading + bar.grading * t * t);
     };
-    Made result{samples::round_bar(shape), {}};
+    Made result{regular::round_bar(shape), {}};
     const double bore = outside * std::floor(0.75 * rings) / rings;
-    samples::set_regions(result.mesh,
+    regular::set_regions(result.mesh,
                          [&](const Eigen::Vector3d& p)
                          {
                              if (bar.sleeve_E > 0 || bar.slit)
@@ -65,19 +65,19 @@ Made made(const TestedBar& bar, int rings)
                                                                                                                    : 0;
                          });
     if (bar.lap)
-        samples::split_between(result.mesh, 0, 2, "lap",
+        regular::split_between(result.mesh, 0, 2, "lap",
                                [&](const Eigen::Vector3d& p) { return p.head<2>().norm() < 0.7 * bore; });
     const auto in_slit = [](const Eigen::Vector3d& p) { return std::abs(p.z() - length / 2) < 40; };
     if (bar.slit)
-        for (const int region : {0, 2}) samples::split_between(result.mesh, region, 1, "slit", in_slit);
+        for (const int region : {0, 2}) regular::split_between(result.mesh, region, 1, "slit", in_slit);
     result.body.steel = {{210000, 0.3}, {bar.sleeve_E > 0 ? bar.sleeve_E : 210000, 0.3}, {210000, 0.3}};
-    samples::hold(result.body, result.mesh, [](const Eigen::Vector3d& p) { return p.z() == 0 ? 7 : 0; });
+    regular::hold(result.body, result.mesh, [](const Eigen::Vector3d& p) { return p.z() == 0 ? 7 : 0; });
     if (bar.spring > 0)
         for (const auto& pair : result.mesh.pairs["slit"])
             result.body.springs.push_back(
                 {pair.first, pair.second,
-                 Eigen::Vector3d(samples::place(result.mesh, static_cast<std::size_t>(pair.first)).x(),
-                                 samples::place(result.mesh, static_cast<std::size_t>(pair.first)).y(), 0)
+                 Eigen::Vector3d(regular::place(result.mesh, static_cast<std::size_t>(pair.first)).x(),
+                                 regular::place(result.mesh, static_cast<std::size_t>(pair.first)).y(), 0)
                      .normalized(),
                  bar.spring});
     return result;

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-#include "tests/solver/solid_exact_bodies.h"
+#include "post/exact_solids.h"
 
 #include <Eigen/Geometry>
 #include <cmath>
@@ -8,11 +8,13 @@
 #include "solver/solid_face.h"
 #include "solver/solid_loads.h"
 
-namespace splicewright::samples
+namespace splicewright::exact
 {
 
 namespace
 {
+
+using namespace regular;
 
 constexpr double pi = std::numbers::pi;
 constexpr double pressure = 100;  // MPa
@@ -82,13 +84,6 @@ ExactBody loaded_bar(int n, const FaceLoad& right)
 }
 
 }  // namespace
-
-void hold(SolidBody& body, const SolidMesh& mesh, const std::function<int(const Eigen::Vector3d&)>& axes)
-{
-    for (std::size_t i = 0; i < mesh.nodes.size(); ++i)
-        for (int axis = 0; axis < 3; ++axis)
-            if (((axes(place(mesh, i)) >> axis) & 1) != 0) body.held.push_back({static_cast<std::int32_t>(i), axis, 0});
-}
 
 // Source: [TimoshenkoGoodier1970] article 28.
 ExactBody thick_cylinder(int n, double inner, double outer)
@@ -205,4 +200,4 @@ Eigen::Matrix3Xd displacement_of(const ExactBody& exact)
     return SolidSystem(exact.mesh, exact.body).solution({exact.load}).loads[0].displacement;
 }
 
-}  // namespace splicewright::samples
+}  // namespace splicewright::exact
