@@ -55,6 +55,19 @@ int plane_strain_axes(const Eigen::Vector3d& p, double thick)
            (std::abs(p.z()) < small || std::abs(p.z() - thick) < small ? 4 : 0);
 }
 
+ExactBody loaded_bar(int n, const FaceLoad& right)
+{
+    ExactBody made;
+    made.face = "outside";
+    made.mesh = round_bar({10, 60, 2 * n, 6 * n, Curving::skin});
+    made.body.steel = {steel};
+    made.load = face_forces(made.mesh, "right", right) + face_forces(made.mesh, "left", {-right.force, -right.moment});
+    made.counts = [](const Eigen::Vector3d& p) { return p.z() > 10 && p.z() < 50; };
+    return made;
+}
+
+}  // namespace
+
 NodeForces tractions(const SolidMesh& mesh, const std::string& face,
                      const std::function<Stress6(const Eigen::Vector3d&)>& stress)
 {
@@ -71,19 +84,6 @@ NodeForces tractions(const SolidMesh& mesh, const std::string& face,
         }
     return forces;
 }
-
-ExactBody loaded_bar(int n, const FaceLoad& right)
-{
-    ExactBody made;
-    made.face = "outside";
-    made.mesh = round_bar({10, 60, 2 * n, 6 * n, Curving::skin});
-    made.body.steel = {steel};
-    made.load = face_forces(made.mesh, "right", right) + face_forces(made.mesh, "left", {-right.force, -right.moment});
-    made.counts = [](const Eigen::Vector3d& p) { return p.z() > 10 && p.z() < 50; };
-    return made;
-}
-
-}  // namespace
 
 // Source: [TimoshenkoGoodier1970] article 28.
 ExactBody thick_cylinder(int n, double inner, double outer)

@@ -32,6 +32,10 @@ ExactBody twisted_bar(int n);
 ExactBody bent_bar(int n);
 ExactBody twisted_ellipse(int n);
 
+// Forces at the nodes of a face from the stress there.
+NodeForces tractions(const SolidMesh& mesh, const std::string& face,
+                     const std::function<Stress6(const Eigen::Vector3d&)>& stress);
+
 Eigen::Matrix3Xd displacement_of(const ExactBody& exact);
 
 }  // namespace splicewright::exact
