@@ -107,8 +107,7 @@ TEST(SolidExact, TheEllipticMembraneComesToItsPublishedStress)
     EXPECT_NEAR(fine, 92.7, 0.05 + std::abs(fine - coarse));
 }
 
-// Three readings that know nothing of each other close in on one number, -5.40; the published target, itself from
-// finite elements, is 0.4 % less.
+// Three readings that know nothing of each other close in on one number, -5.40; the published target is 0.4 % less.
 TEST(SolidExact, TheThickPlateHasOneStressHoweverItIsRead)
 {
     const auto spread = [](const exact::PlateStress& s) {
