@@ -136,7 +136,7 @@ std::vector<Row> fitting_rows()
     return rows;
 }
 
-// Bodies, sizes, loads and metals that had no part in that.
+// Shapes, sizes, loads and Poisson's ratios that had no part in that.
 std::vector<Row> judging_rows()
 {
     using fresh::Uneven;
