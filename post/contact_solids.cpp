@@ -15,7 +15,14 @@ namespace splicewright::exact
 namespace
 {
 
-using namespace regular;
+using regular::box;
+using regular::Curving;
+using regular::hold;
+using regular::move_nodes;
+using regular::place;
+using regular::round_bar;
+using regular::set_regions;
+using regular::split_between;
 
 constexpr double pi = std::numbers::pi;
 const ElasticConstants steel{210000, 0.3};
@@ -151,8 +158,8 @@ std::vector<double> corner_means(const TouchingSolids& solids,
             for (int j = 0; j < 2 * (cuts - i) - 1; ++j)
             {
                 // Small triangles of a row stand upright and on their heads in turn.
-                const double u = (i + (j % 2 == 0 ? 1 : 2) / 3.0) / cuts,
-                             v = (j / 2 + (j % 2 == 0 ? 1 : 2) / 3.0) / cuts;
+                const int column = j / 2;
+                const double centre = (j % 2 == 0 ? 1 : 2) / 3.0, u = (i + centre) / cuts, v = (column + centre) / cuts;
                 const std::array<double, 3> hat{1 - u - v, u, v};
                 const double here = pressure(hat[0] * a + hat[1] * b + hat[2] * c);
                 for (std::size_t k = 0; k < 3; ++k) sum[static_cast<std::size_t>(face[k])] += hat[k] * here * part;

@@ -14,7 +14,12 @@ namespace splicewright::exact
 namespace
 {
 
-using namespace regular;
+using regular::box;
+using regular::Curving;
+using regular::hold;
+using regular::kept_part;
+using regular::move_nodes;
+using regular::round_bar;
 
 constexpr double pi = std::numbers::pi;
 constexpr double pressure = 100;  // MPa

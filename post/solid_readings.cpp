@@ -56,7 +56,8 @@ Stress6 surface_value(const SolidMesh& mesh, const FreeSurfaceStress& surface, c
 {
     for (const SurfacePlace& place : surface.places)
         if (is_at(mesh, place.node, where)) return place.stress;
-    EXPECTS(!"a place of the surface stands there");
+    const bool a_place_stands_there = false;
+    EXPECTS(a_place_stands_there);
     return Stress6::Constant(NAN);
 }
 
@@ -64,7 +65,8 @@ Stress6 inside_value(const SolidMesh& mesh, const SolidStress& stress, const Eig
 {
     for (std::size_t i = 0; i < stress.node.size(); ++i)
         if (is_at(mesh, stress.node[i], where)) return stress.value.col(static_cast<Eigen::Index>(i));
-    EXPECTS(!"a node stands there");
+    const bool a_node_stands_there = false;
+    EXPECTS(a_node_stands_there);
     return Stress6::Constant(NAN);
 }
 
@@ -73,7 +75,8 @@ Eigen::Vector3d displacement_at(const SolidMesh& mesh, const Eigen::Matrix3Xd& d
 {
     for (std::size_t i = 0; i < mesh.nodes.size(); ++i)
         if (is_at(mesh, static_cast<std::int32_t>(i), where)) return displacement.col(static_cast<Eigen::Index>(i));
-    EXPECTS(!"a node stands there");
+    const bool a_node_stands_there = false;
+    EXPECTS(a_node_stands_there);
     return Eigen::Vector3d::Constant(NAN);
 }
 

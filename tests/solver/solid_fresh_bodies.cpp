@@ -15,7 +15,14 @@ namespace splicewright::fresh
 namespace
 {
 
-using namespace regular;
+using regular::box;
+using regular::Curving;
+using regular::hold;
+using regular::kept_part;
+using regular::Move;
+using regular::move_nodes;
+using regular::place;
+using regular::round_bar;
 
 constexpr double pi = std::numbers::pi;
 constexpr double pressure = 80;  // MPa
