@@ -18,5 +18,6 @@ std::vector<CheckGroup> lap_checks();               // shear lag in a tubular la
 std::vector<CheckGroup> weld_checks();              // welds as lines, Eurocode welds
 std::vector<CheckGroup> fatigue_checks_of_books();  // safety factors, S-N lines, counting, damage
 std::vector<CheckGroup> rotor_checks();             // whirl, balance, contact
+std::vector<CheckGroup> solid_checks();             // the solid model: torsion, thick walls, benchmarks, contact
 
 }  // namespace splicewright

@@ -121,7 +121,7 @@ std::vector<CheckGroup> published_checks()
 {
     std::vector<CheckGroup> all;
     for (const auto& part : {shaft_checks, fit_checks, shoulder_checks, groove_checks, cavity_checks, lap_checks,
-                             weld_checks, fatigue_checks_of_books, rotor_checks})
+                             weld_checks, fatigue_checks_of_books, rotor_checks, solid_checks})
         for (CheckGroup& group : part()) all.push_back(std::move(group));
     return all;
 }

@@ -37,7 +37,8 @@ constexpr std::array chapters{Chapter{"shaft.", "Plain, hollow and stepped shaft
                               Chapter{"rainflow.", "Rainflow counting"},
                               Chapter{"whirl.", "Critical speed"},
                               Chapter{"balance.", "Balance"},
-                              Chapter{"hertz.", "Contact"}};
+                              Chapter{"hertz.", "Contact"},
+                              Chapter{"solid.", "The solid model"}};
 
 constexpr const char* introduction =
     R"(# Published values, recomputed

@@ -23,7 +23,8 @@ using Stress6 = Eigen::Matrix<double, 6, 1>;            // xx yy zz xy yz xz, MP
 double solid_von_mises(const Stress6& stress);          // Source: [Mises1913]
 double largest_solid_principal(const Stress6& stress);  // the one of the largest size, with its sign
 
-// Of the places that count, `number` of their stress.
+// Of the places that count, `number` of their stress, fitted along the surface as that of every site is; see
+// surface_fit.h. The axes of the stress are those of the surface.
 SolidReading solid_reading(const SolidMesh& mesh, const FreeSurfaceStress& surface,
                            const std::function<bool(const Eigen::Vector3d&)>& counts,
                            const std::function<double(const Stress6&)>& number);

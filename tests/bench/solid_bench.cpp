@@ -5,11 +5,11 @@
 #include <Eigen/IterativeLinearSolvers>
 #include <vector>
 
+#include "solver/regular_solids.h"
 #include "solver/solid_direct.h"
 #include "solver/solid_loads.h"
 #include "solver/solid_operator.h"
 #include "solver/solid_system.h"
-#include "tests/solver/solid_bar.h"
 
 // Time and memory of the solid solver on a bar in a sleeve with two slits, two steels and a graded mesh.
 // Run with: .build/release/tests/bench/solid_bench. Processor time counts on a machine that others use.
@@ -35,7 +35,7 @@ struct Splice
 Splice splice(std::int64_t size)
 {
     Splice made;
-    made.mesh = samples::spliced_bar(sizes[size].rings, sizes[size].layers);
+    made.mesh = regular::spliced_bar(sizes[size].rings, sizes[size].layers);
     made.body.steel = {{210000, 0.3}, {198000, 0.29}};
     for (const SolidMesh::Face& face : made.mesh.faces.at("left"))
         for (const std::int32_t node : face.nodes)

@@ -1,12 +1,11 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-#include "tests/solver/solid_bar.h"
-
 #include <gtest/gtest.h>
 
 #include <Eigen/Geometry>
 #include <cmath>
 #include <numbers>
 
+#include "solver/regular_solids.h"
 #include "solver/solid_loads.h"
 #include "solver/solid_stress.h"
 #include "solver/solid_system.h"
@@ -17,8 +16,8 @@ namespace splicewright
 namespace
 {
 
-using samples::BarShape;
-using samples::Curving;
+using regular::BarShape;
+using regular::Curving;
 
 constexpr double pi = std::numbers::pi;
 const ElasticConstants steel{210000, 0.3};
@@ -49,7 +48,7 @@ double work(const SolidMesh& mesh, const FaceLoad& right, const Eigen::Matrix3Xd
     return load.cwiseProduct(u).sum();
 }
 
-SolidMesh refined(int n, Curving curving) { return samples::round_bar({bar.r, bar.length, 2 * n, 6 * n, curving}); }
+SolidMesh refined(int n, Curving curving) { return regular::round_bar({bar.r, bar.length, 2 * n, 6 * n, curving}); }
 
 // Largest error of the surface stress against an exact field, over the exact largest stress, one radius off the ends.
 template <class Exact>
@@ -58,7 +57,7 @@ double surface_error(const SolidMesh& mesh, const Eigen::Matrix3Xd& u, double la
     double worst = 0;
     for (const SurfacePlace& place : free_surface_stress(mesh, {steel}, u, "outside").places)
     {
-        const Eigen::Vector3d p = samples::place(mesh, static_cast<std::size_t>(place.node));
+        const Eigen::Vector3d p = regular::place(mesh, static_cast<std::size_t>(place.node));
         if (p.z() < bar.r || p.z() > bar.length - bar.r) continue;
         worst = std::max(worst, (place.stress - exact(p)).norm() / largest);
     }
@@ -92,7 +91,7 @@ TEST(SolidLoads, CarryTheExactResultantsOnFacetedAndCurvedEnds)
 {
     for (const Curving curving : {Curving::none, Curving::skin})
     {
-        const SolidMesh mesh = samples::round_bar({10, 30, 2, 4, curving});
+        const SolidMesh mesh = regular::round_bar({10, 30, 2, 4, curving});
         const FaceLoad asked{{100, -50, 700}, {3e4, -1e4, 8e4}};
         const NodeForces forces = face_forces(mesh, "right", asked);
         const Eigen::Vector3d centre(0, 0, 30);
@@ -101,7 +100,7 @@ TEST(SolidLoads, CarryTheExactResultantsOnFacetedAndCurvedEnds)
         {
             const Eigen::Vector3d f = forces.col(static_cast<Eigen::Index>(i));
             force += f;
-            moment += (samples::place(mesh, i) - centre).cross(f);
+            moment += (regular::place(mesh, i) - centre).cross(f);
         }
         EXPECT_LT((force - asked.force).norm(), 1e-10 * asked.force.norm());
         EXPECT_LT((moment - asked.moment).norm(), 1e-10 * asked.moment.norm());
@@ -110,7 +109,7 @@ TEST(SolidLoads, CarryTheExactResultantsOnFacetedAndCurvedEnds)
 
 TEST(SolidLoads, PressureOnAClosedSurfaceBalances)
 {
-    const SolidMesh mesh = samples::round_bar({10, 30, 3, 5, Curving::skin});
+    const SolidMesh mesh = regular::round_bar({10, 30, 3, 5, Curving::skin});
     NodeForces forces =
         pressure_forces(mesh, "left", 5) + pressure_forces(mesh, "right", 5) + pressure_forces(mesh, "outside", 5);
     EXPECT_LT(forces.rowwise().sum().norm(), 1e-10 * forces.colwise().norm().sum());
@@ -190,7 +189,7 @@ double twist_rate(const SolidMesh& mesh, const Eigen::Matrix3Xd& u, double from,
         double turn = 0, arms = 0;
         for (std::size_t i = 0; i < mesh.nodes.size(); ++i)
         {
-            const Eigen::Vector3d p = samples::place(mesh, i);
+            const Eigen::Vector3d p = regular::place(mesh, i);
             if (std::abs(p.z() - z) > 1e-6) continue;
             turn += p.x() * u(1, static_cast<Eigen::Index>(i)) - p.y() * u(0, static_cast<Eigen::Index>(i));
             arms += p.head<2>().squaredNorm();
@@ -203,8 +202,8 @@ double twist_rate(const SolidMesh& mesh, const Eigen::Matrix3Xd& u, double from,
 TEST(SolidBar, AnEllipseTwistsByItsTorsionConstant)
 {
     constexpr double a = 12, b = 6, length = 120;
-    SolidMesh mesh = samples::round_bar({1, length, 4, 30, Curving::skin});
-    samples::move_nodes(mesh, [](const Eigen::Vector3d& p) { return Eigen::Vector3d(a * p.x(), b * p.y(), p.z()); });
+    SolidMesh mesh = regular::round_bar({1, length, 4, 30, Curving::skin});
+    regular::move_nodes(mesh, [](const Eigen::Vector3d& p) { return Eigen::Vector3d(a * p.x(), b * p.y(), p.z()); });
     const Eigen::Matrix3Xd u = solved(mesh, {{0, 0, 0}, {0, 0, T}});
     const double J = pi * std::pow(a * b, 3) / (a * a + b * b);
     EXPECT_NEAR(twist_rate(mesh, u, 40, 80), T / (steel.G() * J), 2e-3 * T / (steel.G() * J));
@@ -213,8 +212,8 @@ TEST(SolidBar, AnEllipseTwistsByItsTorsionConstant)
 TEST(SolidBar, ASquareTwistsByItsTorsionConstant)
 {
     constexpr double side = 20, length = 120;
-    SolidMesh mesh = samples::box({side, side, length, 6, 6, 24});
-    samples::move_nodes(
+    SolidMesh mesh = regular::box({side, side, length, 6, 6, 24});
+    regular::move_nodes(
         mesh, [](const Eigen::Vector3d& p) { return Eigen::Vector3d(p.x() - side / 2, p.y() - side / 2, p.z()); });
     const Eigen::Matrix3Xd u = solved(mesh, {{0, 0, 0}, {0, 0, T}});
     const double J = 0.1406 * std::pow(side, 4);
@@ -225,11 +224,11 @@ TEST(SolidBar, ASquareTwistsByItsTorsionConstant)
 TEST(SolidStress, IsNeverAveragedAcrossMaterials)
 {
     // Two steels side by side under the same strain: their stresses differ in the ratio of E, also at shared nodes.
-    SolidMesh mesh = samples::box({10, 10, 10, 2, 2, 2});
-    samples::set_regions(mesh, [](const Eigen::Vector3d& p) { return p.x() < 5 ? 0 : 1; });
+    SolidMesh mesh = regular::box({10, 10, 10, 2, 2, 2});
+    regular::set_regions(mesh, [](const Eigen::Vector3d& p) { return p.x() < 5 ? 0 : 1; });
     const std::vector<ElasticConstants> both{{200000, 0.3}, {100000, 0.3}};
     const Eigen::Matrix3Xd u =
-        samples::at_nodes(mesh, [](const Eigen::Vector3d& p) { return Eigen::Vector3d(0, 0, 1e-3 * p.z()); });
+        regular::at_nodes(mesh, [](const Eigen::Vector3d& p) { return Eigen::Vector3d(0, 0, 1e-3 * p.z()); });
     const SolidStress stress = recovered_stress(mesh, both, u);
     int shared = 0;
     for (std::size_t i = 0; i < mesh.nodes.size(); ++i)

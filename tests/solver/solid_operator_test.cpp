@@ -6,23 +6,23 @@
 #include <Eigen/Geometry>
 #include <cmath>
 
+#include "solver/regular_solids.h"
 #include "solver/solid_element.h"
-#include "tests/solver/solid_bar.h"
 
 namespace splicewright
 {
 namespace
 {
 
-using samples::Curving;
+using regular::Curving;
 
 const std::vector<ElasticConstants> steels{{210000, 0.3}, {90000, 0.35}};
 
 // A bar with straight and bent elements and two steels.
 SolidMesh two_steels(Curving curving)
 {
-    SolidMesh mesh = samples::round_bar({10, 40, 4, 9, curving});
-    samples::set_regions(mesh, [](const Eigen::Vector3d& p) { return p.z() > 18 ? 1 : 0; });
+    SolidMesh mesh = regular::round_bar({10, 40, 4, 9, curving});
+    regular::set_regions(mesh, [](const Eigen::Vector3d& p) { return p.z() > 18 ? 1 : 0; });
     return mesh;
 }
 
@@ -88,7 +88,7 @@ Eigen::Matrix3Xd element_by_element(const SolidMesh& mesh, const Eigen::Matrix3X
 
 Eigen::Matrix3Xd wavy(const SolidMesh& mesh)
 {
-    return samples::at_nodes(
+    return regular::at_nodes(
         mesh, [](const Eigen::Vector3d& p)
         { return Eigen::Vector3d(std::sin(p.x() + 2 * p.z()), p.y() * p.y() - p.z(), std::cos(p.y() - p.x())); });
 }
@@ -136,7 +136,7 @@ TEST(SolidOperator, RigidMotionsGiveNoForce)
     for (int motion = 0; motion < 6; ++motion)
     {
         const Eigen::Vector3d axis = Eigen::Vector3d::Unit(motion % 3);
-        const Eigen::Matrix3Xd u = samples::at_nodes(
+        const Eigen::Matrix3Xd u = regular::at_nodes(
             mesh, [&](const Eigen::Vector3d& p) { return motion < 3 ? axis : Eigen::Vector3d(axis.cross(p) / 10); });
         EXPECT_LT(applied<double>(mesh, u, best_kernels(), 1).forces.norm(), 1e-12 * scale);
     }

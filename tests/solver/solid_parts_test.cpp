@@ -6,13 +6,13 @@
 #include <atomic>
 #include <set>
 
+#include "solver/regular_solids.h"
 #include "solver/solid_aggregation.h"
 #include "solver/solid_layout.h"
 #include "solver/solid_linear.h"
 #include "solver/solid_loads.h"
 #include "solver/solid_system.h"
 #include "solver/solid_team.h"
-#include "tests/solver/solid_bar.h"
 
 namespace splicewright
 {
@@ -77,7 +77,7 @@ TEST(SolidTeam, PiecesCoverEverythingOnce)
 
 TEST(SolidLayout, HoldsEachElementOnceAndSplitsNodesIntoOwnAndShared)
 {
-    const SolidMesh mesh = samples::spliced_bar(4, 24);
+    const SolidMesh mesh = regular::spliced_bar(4, 24);
     SolidTeam team(2);
     const SolidLayout layout = solid_layout(team, mesh, {}, {});
     std::multiset<std::int32_t> elements;
@@ -111,7 +111,7 @@ TEST(SolidAggregation, EstimatesTheLargestEigenvalueFromBelow)
 // Of straight elements: over curved ones a turn of the corners is not quite rigid.
 TEST(SolidAggregation, CoarseMatrixHasNoEnergyInRigidMotions)
 {
-    const SolidMesh mesh = samples::round_bar({10, 60, 4, 20, samples::Curving::none});
+    const SolidMesh mesh = regular::round_bar({10, 60, 4, 20, regular::Curving::none});
     SolidTeam team(2);
     const SolidLayout layout = solid_layout(team, mesh, {}, {});
     const LinearLevel level = linear_level(team, mesh, layout, {{210000, 0.3}}, {}, {});
@@ -137,7 +137,7 @@ TEST(SolidAggregation, CoarseMatrixHasNoEnergyInRigidMotions)
 // One process for each test, so the peak is that of this model.
 TEST(SolidSystem, NeedsTheMemoryThatItEstimates)
 {
-    SolidMesh mesh = samples::spliced_bar(7, 86);
+    SolidMesh mesh = regular::spliced_bar(7, 86);
     SolidBody body;
     body.steel = {{210000, 0.3}, {198000, 0.29}};
     for (const SolidMesh::Face& face : mesh.faces.at("left"))

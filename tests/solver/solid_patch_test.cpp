@@ -5,18 +5,18 @@
 #include <cmath>
 #include <random>
 
+#include "solver/regular_solids.h"
 #include "solver/solid_element.h"
 #include "solver/solid_loads.h"
 #include "solver/solid_stress.h"
 #include "solver/solid_system.h"
-#include "tests/solver/solid_bar.h"
 
 namespace splicewright
 {
 namespace
 {
 
-using samples::Curving;
+using regular::Curving;
 
 const ElasticConstants steel{210000, 0.3};
 constexpr double round_off = 1e-8;  // of the iteration, tolerance 1e-12, times the arms of a body of a few elements
@@ -27,7 +27,7 @@ const Eigen::Matrix3d slope{{1.1e-3, 4e-4, -2e-4}, {-7e-4, -5e-4, 9e-4}, {3e-4, 
 // A round bar whose inner nodes are pushed about, middle nodes too; those on the boundary stay.
 SolidMesh distorted(Curving curving, double push)
 {
-    SolidMesh mesh = samples::round_bar({10, 24, 3, 6, curving});
+    SolidMesh mesh = regular::round_bar({10, 24, 3, 6, curving});
     std::vector<char> outer(mesh.nodes.size(), 0);
     for (const auto& [name, faces] : mesh.faces)
         for (const SolidMesh::Face& face : faces)
@@ -49,7 +49,7 @@ SolidBody with_boundary_moved(const SolidMesh& mesh)
             for (const std::int32_t node : face.nodes)
                 for (int axis = 0; axis < 3; ++axis)
                     body.held.push_back(
-                        {node, axis, (slope * samples::place(mesh, static_cast<std::size_t>(node)))(axis)});
+                        {node, axis, (slope * regular::place(mesh, static_cast<std::size_t>(node)))(axis)});
     return body;
 }
 
@@ -77,7 +77,7 @@ TEST(SolidPatch, LinearDisplacementIsExactOnDistortedCurvedElements)
         const NodeForces none = NodeForces::Zero(3, static_cast<Eigen::Index>(mesh.nodes.size()));
         const Eigen::Matrix3Xd u =
             SolidSystem(mesh, with_boundary_moved(mesh), fine()).solution({none}).loads[0].displacement;
-        const Eigen::Matrix3Xd exact = samples::at_nodes(mesh, [](const Eigen::Vector3d& p) { return slope * p; });
+        const Eigen::Matrix3Xd exact = regular::at_nodes(mesh, [](const Eigen::Vector3d& p) { return slope * p; });
         EXPECT_LT((u - exact).norm(), round_off * exact.norm());
         const SolidStress stress = recovered_stress(mesh, {steel}, u);
         EXPECT_LT((stress.value.colwise() - exact_stress()).cwiseAbs().maxCoeff(), 1e-6 * exact_stress().norm());
@@ -88,7 +88,7 @@ TEST(SolidPatch, ConstantStressBalancesItsTractionsOnDistortedCurvedElements)
 {
     // The forces of a constant stress on inner nodes vanish, because the rule integrates them exactly.
     const SolidMesh mesh = distorted(Curving::all, 0.2);
-    const Eigen::Matrix3Xd u = samples::at_nodes(mesh, [](const Eigen::Vector3d& p) { return slope * p; });
+    const Eigen::Matrix3Xd u = regular::at_nodes(mesh, [](const Eigen::Vector3d& p) { return slope * p; });
     Eigen::Matrix3Xd forces = Eigen::Matrix3Xd::Zero(3, u.cols());
     for (std::size_t e = 0; e < mesh.elements.size(); ++e)
     {

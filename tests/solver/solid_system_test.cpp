@@ -8,18 +8,18 @@
 #include <numbers>
 
 #include "cases/problem.h"
+#include "solver/regular_solids.h"
 #include "solver/solid_body.h"
 #include "solver/solid_coarse_factor.h"
 #include "solver/solid_direct.h"
 #include "solver/solid_loads.h"
-#include "tests/solver/solid_bar.h"
 
 namespace splicewright
 {
 namespace
 {
 
-using samples::Curving;
+using regular::Curving;
 
 const ElasticConstants steel{210000, 0.3};
 
@@ -46,7 +46,7 @@ struct Splice
 };
 Splice splice(int rings, int layers)
 {
-    Splice made{samples::spliced_bar(rings, layers), {}};
+    Splice made{regular::spliced_bar(rings, layers), {}};
     made.body.steel = {steel, {198000, 0.29}};
     hold_face(made.body, made.mesh, "left");
     return made;
@@ -130,17 +130,17 @@ TEST(SolidSystem, NeedsNoMoreIterationsOnAFinerMesh)
 
 TEST(SolidSystem, AFreeBodyMovesAsAHeldOneButForARigidMotion)
 {
-    const SolidMesh mesh = samples::round_bar({10, 60, 3, 10});
+    const SolidMesh mesh = regular::round_bar({10, 60, 3, 10});
     SolidBody free, held;
     free.steel = held.steel = {steel};
     // Six freedoms hold the body without straining it.
     for (const std::int64_t freedom :
-         pinned_freedoms(samples::at_nodes(mesh, [](const Eigen::Vector3d& p) { return p; })))
+         pinned_freedoms(regular::at_nodes(mesh, [](const Eigen::Vector3d& p) { return p; })))
         held.held.push_back({static_cast<std::int32_t>(freedom / 3), static_cast<int>(freedom % 3), 0});
     const NodeForces twist =
         face_forces(mesh, "right", {{0, 0, 0}, {0, 0, 1e5}}) + face_forces(mesh, "left", {{0, 0, 0}, {0, 0, -1e5}});
     const Eigen::Matrix3Xd u = SolidSystem(mesh, free).solution({twist}).loads[0].displacement;
-    const Eigen::Matrix3Xd places = samples::at_nodes(mesh, [](const Eigen::Vector3d& p) { return p; });
+    const Eigen::Matrix3Xd places = regular::at_nodes(mesh, [](const Eigen::Vector3d& p) { return p; });
     const Eigen::Matrix3Xd v =
         without_rigid_motion(places, SolidSystem(mesh, held).solution({twist}).loads[0].displacement);
     EXPECT_LT(difference(u, v), 1e-6);
@@ -150,7 +150,7 @@ TEST(SolidSystem, AFreeBodyMovesAsAHeldOneButForARigidMotion)
 
 TEST(SolidSystem, RefusesLoadsOnAFreeBodyThatDoNotBalance)
 {
-    const SolidMesh mesh = samples::round_bar({10, 40, 2, 6});
+    const SolidMesh mesh = regular::round_bar({10, 40, 2, 6});
     SolidBody body;
     body.steel = {steel};
     const SolidSystem system(mesh, body);
@@ -161,7 +161,7 @@ TEST(SolidSystem, RefusesLoadsOnAFreeBodyThatDoNotBalance)
 TEST(SolidSystem, RefusesALoosePart)
 {
     Splice s = splice(2, 8);
-    samples::split_between(s.mesh, 0, 1, "rest", [](const Eigen::Vector3d&) { return true; });
+    regular::split_between(s.mesh, 0, 1, "rest", [](const Eigen::Vector3d&) { return true; });
     s.body.held.clear();
     for (const SolidMesh::Face& on : s.mesh.faces.at("left"))
         if (s.mesh.regions[static_cast<std::size_t>(on.element)] == 0)
@@ -183,7 +183,7 @@ TEST(SolidSystem, RefusesAModelThatDoesNotFitIntoTheMemory)
 
 TEST(SolidSystem, RefusesAnElementTurnedInsideOut)
 {
-    SolidMesh mesh = samples::round_bar({10, 40, 2, 6});
+    SolidMesh mesh = regular::round_bar({10, 40, 2, 6});
     std::swap(mesh.elements[7][0], mesh.elements[7][1]);
     SolidBody body;
     body.steel = {steel};
@@ -234,7 +234,7 @@ TEST(SolidSystem, KeepsItsSetUpWhenSpringsChange)
     std::vector<PairSpring> half;
     for (const SolidMesh::NodePair& pair : s.mesh.pairs["slit"])
     {
-        Eigen::Vector3d out = samples::place(s.mesh, static_cast<std::size_t>(pair.first));
+        Eigen::Vector3d out = regular::place(s.mesh, static_cast<std::size_t>(pair.first));
         out.z() = 0;
         with_all.springs.push_back({pair.first, pair.second, out.normalized(), 2e5});
         if (out.x() > 0) half.push_back(with_all.springs.back());
@@ -254,7 +254,7 @@ TEST(SolidSystem, KeepsItsSetUpWhenSpringsChange)
 
 TEST(SolidSystem, ASpringToTheGroundHoldsWhatItIsFastenedTo)
 {
-    const SolidMesh mesh = samples::round_bar({10, 40, 2, 6});
+    const SolidMesh mesh = regular::round_bar({10, 40, 2, 6});
     SolidBody body;
     body.steel = {steel};
     for (const SolidMesh::Face& face : mesh.faces.at("left"))

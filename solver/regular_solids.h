@@ -5,8 +5,10 @@
 #include <functional>
 
 #include "mesh/solid_mesh.h"
+#include "solver/solid_system.h"
 
-namespace splicewright::samples
+// Solids of regular shape, meshed without a mesher: for what is known in closed form and for tests.
+namespace splicewright::regular
 {
 
 // Which middle nodes of edges leave the straight line, so that they stand on circles around the axis.
@@ -58,7 +60,10 @@ SolidMesh spliced_bar(int rings, int layers);
 
 Eigen::Vector3d place(const SolidMesh& mesh, std::size_t node);
 
+// Holds axes of the nodes: 1 x, 2 y, 4 z, added.
+void hold(SolidBody& body, const SolidMesh& mesh, const std::function<int(const Eigen::Vector3d&)>& axes);
+
 // Displacement or force at each node from a field: [3, n_nodes].
 Eigen::Matrix3Xd at_nodes(const SolidMesh& mesh, const Move& field);
 
-}  // namespace splicewright::samples
+}  // namespace splicewright::regular

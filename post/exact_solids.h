@@ -4,11 +4,11 @@
 #include <string>
 #include <vector>
 
+#include "solver/regular_solids.h"
 #include "solver/solid_bars.h"
 #include "solver/solid_system.h"
-#include "tests/solver/solid_bar.h"
 
-namespace splicewright::samples
+namespace splicewright::exact
 {
 
 using splicewright::Stress6;
@@ -32,9 +32,10 @@ ExactBody twisted_bar(int n);
 ExactBody bent_bar(int n);
 ExactBody twisted_ellipse(int n);
 
+// Forces at the nodes of a face from the stress there.
+NodeForces tractions(const SolidMesh& mesh, const std::string& face,
+                     const std::function<Stress6(const Eigen::Vector3d&)>& stress);
+
 Eigen::Matrix3Xd displacement_of(const ExactBody& exact);
 
-// Holds axes of the nodes: 1 x, 2 y, 4 z, added.
-void hold(SolidBody& body, const SolidMesh& mesh, const std::function<int(const Eigen::Vector3d&)>& axes);
-
-}  // namespace splicewright::samples
+}  // namespace splicewright::exact

@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-#include "tests/solver/solid_exact_bodies.h"
+#include "post/exact_solids.h"
 
 #include <Eigen/Geometry>
 #include <cmath>
@@ -8,11 +8,18 @@
 #include "solver/solid_face.h"
 #include "solver/solid_loads.h"
 
-namespace splicewright::samples
+namespace splicewright::exact
 {
 
 namespace
 {
+
+using regular::box;
+using regular::Curving;
+using regular::hold;
+using regular::kept_part;
+using regular::move_nodes;
+using regular::round_bar;
 
 constexpr double pi = std::numbers::pi;
 constexpr double pressure = 100;  // MPa
@@ -53,6 +60,19 @@ int plane_strain_axes(const Eigen::Vector3d& p, double thick)
            (std::abs(p.z()) < small || std::abs(p.z() - thick) < small ? 4 : 0);
 }
 
+ExactBody loaded_bar(int n, const FaceLoad& right)
+{
+    ExactBody made;
+    made.face = "outside";
+    made.mesh = round_bar({10, 60, 2 * n, 6 * n, Curving::skin});
+    made.body.steel = {steel};
+    made.load = face_forces(made.mesh, "right", right) + face_forces(made.mesh, "left", {-right.force, -right.moment});
+    made.counts = [](const Eigen::Vector3d& p) { return p.z() > 10 && p.z() < 50; };
+    return made;
+}
+
+}  // namespace
+
 NodeForces tractions(const SolidMesh& mesh, const std::string& face,
                      const std::function<Stress6(const Eigen::Vector3d&)>& stress)
 {
@@ -68,26 +88,6 @@ NodeForces tractions(const SolidMesh& mesh, const std::string& face,
                 forces.col(on.nodes[static_cast<std::size_t>(i)]) += q.weight * N(i) * (tensor * point.area);
         }
     return forces;
-}
-
-ExactBody loaded_bar(int n, const FaceLoad& right)
-{
-    ExactBody made;
-    made.face = "outside";
-    made.mesh = round_bar({10, 60, 2 * n, 6 * n, Curving::skin});
-    made.body.steel = {steel};
-    made.load = face_forces(made.mesh, "right", right) + face_forces(made.mesh, "left", {-right.force, -right.moment});
-    made.counts = [](const Eigen::Vector3d& p) { return p.z() > 10 && p.z() < 50; };
-    return made;
-}
-
-}  // namespace
-
-void hold(SolidBody& body, const SolidMesh& mesh, const std::function<int(const Eigen::Vector3d&)>& axes)
-{
-    for (std::size_t i = 0; i < mesh.nodes.size(); ++i)
-        for (int axis = 0; axis < 3; ++axis)
-            if (((axes(place(mesh, i)) >> axis) & 1) != 0) body.held.push_back({static_cast<std::int32_t>(i), axis, 0});
 }
 
 // Source: [TimoshenkoGoodier1970] article 28.
@@ -205,4 +205,4 @@ Eigen::Matrix3Xd displacement_of(const ExactBody& exact)
     return SolidSystem(exact.mesh, exact.body).solution({exact.load}).loads[0].displacement;
 }
 
-}  // namespace splicewright::samples
+}  // namespace splicewright::exact

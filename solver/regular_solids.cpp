@@ -1,5 +1,5 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
-#include "tests/solver/solid_bar.h"
+#include "solver/regular_solids.h"
 
 #include <Eigen/Geometry>
 #include <algorithm>
@@ -10,7 +10,7 @@
 
 #include "solver/solid_element.h"
 
-namespace splicewright::samples
+namespace splicewright::regular
 {
 
 namespace
@@ -121,6 +121,13 @@ double radius_at(const Eigen::Vector3d& p) { return p.head<2>().norm(); }
 Eigen::Vector3d place(const SolidMesh& mesh, std::size_t node)
 {
     return {mesh.nodes[node][0], mesh.nodes[node][1], mesh.nodes[node][2]};
+}
+
+void hold(SolidBody& body, const SolidMesh& mesh, const std::function<int(const Eigen::Vector3d&)>& axes)
+{
+    for (std::size_t i = 0; i < mesh.nodes.size(); ++i)
+        for (int axis = 0; axis < 3; ++axis)
+            if (((axes(place(mesh, i)) >> axis) & 1) != 0) body.held.push_back({static_cast<std::int32_t>(i), axis, 0});
 }
 
 SolidMesh round_bar(const BarShape& shape)
@@ -317,4 +324,4 @@ Eigen::Matrix3Xd at_nodes(const SolidMesh& mesh, const Move& field)
     return values;
 }
 
-}  // namespace splicewright::samples
+}  // namespace splicewright::regular
