@@ -20,6 +20,8 @@ struct ComparePage
     std::string search_words;  // of compare --find; may be empty
     PageFile case_file;
     const std::vector<NamedSheet>& charts;  // of study_sheets
+    std::string full_report;                // of the recommended option: where it stands beside this page; may be empty
+    std::string why_no_report;              // empty when there is one, or when no option passes
 };
 
 // The outcome of a study as one HTML file that asks for nothing outside itself, in the manner of report_html.
