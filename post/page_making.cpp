@@ -173,14 +173,12 @@ Markup making_section(const PageContent& page)
     const ShopSheet& sheet = *report.making;
     Markup inside = paragraph("The shop sheet: print this section and take it to the bench with the drawing.");
     inside += subsection("Cut and bore", cut_table(report.asked, sheet.cut) + bore_table(sheet.bores));
-    inside +=
-        subsection("Welds and heat", weld_table(sheet.welds) + page.terms.explain({"carbon equivalent", "preheat"}) +
-                                         steel_table(sheet.steels) + heat_part(sheet.heat));
+    inside += subsection("Welds and heat", weld_table(sheet.welds) + steel_table(sheet.steels) + heat_part(sheet.heat));
     inside += subsection("Sequence", sequence_table(work_sequence(report.asked, sheet)));
     inside += subsection("Inspection",
                          element("p", fmt::format("Weld quality level {} of ISO 5817.", name_of(sheet.quality))) +
                              inspection_table(sheet.inspection));
-    return section("making", "How to make it", inside);
+    return section(page.terms, "making", "How to make it", inside);
 }
 
 }  // namespace splicewright

@@ -147,12 +147,12 @@ Markup asked_section(const PageContent& page)
 {
     const Report& report = page.report;
     Markup inside = verdict_sentence(report);
-    inside += page.terms.explain({"used", "strength", "fatigue", "site"});
-    if (report.asked.sleeve) inside += page.terms.explain({"bar-toe"});
+    // The verdict stands first, its terms under it.
+    inside += page.terms.explain_those_in(inside);
     if (const auto warning = unknown_steel_warning(report.asked))
         inside += element("p", {{"class", "warning"}}, user_words(*warning));
     inside += asked_facts(report.asked);
-    if (report.asked.joint) inside += page.terms.explain({"butt", "penetration", "half lap", "leg"});
+    inside += page.terms.explain_those_in(inside);
     return section("asked", "What was asked, and the answer", inside);
 }
 
@@ -170,10 +170,9 @@ Markup governing_section(const PageContent& page)
                            "Half section of the shaft in the colours of its stress; numbered balloons lead to the "
                            "sites, and a list gives the stress and place of each.",
                            "Where the sites are, and the stress at each under the peak load.");
-    inside += page.terms.explain({"von Mises stress", "finite elements"});
     inside += folded(fmt::format("The governing check worked through: {}", row->id), worked_check(*row), true);
     if (report.asked.joint) inside += against_bars(report);
-    return section("governs", "What governs, and where", inside);
+    return section(page.terms, "governs", "What governs, and where", inside);
 }
 
 }  // namespace splicewright
