@@ -61,12 +61,13 @@ Markup options_part(const ComparePage& page, Terms& terms)
     {
         PageRow row;
         for (const std::string& words : rows[i]) row.cells.push_back(user_cell(words));
-        row.cells[marks] = words_cell(rows[i][marks] == "!" ? "NO" : "yes");
+        const std::string mark = rows[i][marks];
+        row.cells[marks] = words_cell(mark == "!" ? "NO" : mark == "*" ? "yes *" : "yes");
         shown.rows.push_back(std::move(row));
     }
     Markup inside;
     if (shown.rows.empty()) inside += paragraph("No option could be judged.");
-    else inside += table(shown);
+    else inside += table(shown) + paragraph("*: no other one that passes is as light and lives as long.");
     if (page.ranking.counts().judged() > page.ranking.best().size())
         inside += paragraph("More options were judged: options.csv beside this file lists all.");
     std::vector<std::string> not_judged;

@@ -60,7 +60,8 @@ LineChart torque_chart(const Report& report)
     return chart;
 }
 
-LineChart surface_chart(const WeldSurface& surface, double highest_of_both)
+// `steady`: what bends or pulls along the surface beside bending.
+LineChart surface_chart(const WeldSurface& surface, double highest_of_both, const char* steady)
 {
     LineChart chart;
     const char* side = name_of(surface.side);
@@ -69,7 +70,7 @@ LineChart surface_chart(const WeldSurface& surface, double highest_of_both)
     chart.x_label = "along the surface from the bar's toe, mm (left: weld, right: bar)";
     chart.y_label = "stress, MPa";
     chart.least_top = highest_of_both;
-    ChartCurve shear{"shear by torque", {}}, normal{"along the surface, by bending and axial load", {}};
+    ChartCurve shear{"shear by torque", {}}, normal{fmt::format("along the surface, by bending{}", steady), {}};
     double highest = 0;
     for (const SurfacePoint& point : surface.points)
     {
@@ -161,9 +162,13 @@ Markup pictures_section(const PageContent& page)
     double highest = 0;
     for (const WeldSurface& surface : report.weld_surfaces)
         for (const SurfacePoint& point : surface.points) highest = std::max({highest, point.shear, point.normal});
+    const CombinedLoad load = peak_load(report.asked);
+    const char* steady = load.press == 0   ? " and axial load"
+                         : load.axial == 0 ? " and press fit"
+                                           : ", axial load and press fit";
     for (const WeldSurface& surface : report.weld_surfaces)
     {
-        const LineChart chart = surface_chart(surface, highest);
+        const LineChart chart = surface_chart(surface, highest, steady);
         inside +=
             figure(chart_svg(chart),
                    chart.title + (surface.extrapolated.empty()

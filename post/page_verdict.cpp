@@ -163,6 +163,8 @@ Markup governing_section(const PageContent& page)
     if (row == nullptr) return {};
     Markup inside = element("p", fmt::format("{} governs, in {}. It is held against {}: {}.", row->site,
                                              kind_name(row->kind), row->check, demand_words(*row)));
+    // The pictures use words that no search of the text finds.
+    inside += page.terms.explain({"site", "von Mises stress"});
     inside += page_picture(page, "governing-site.png",
                            fmt::format("Close-up of {} in the colours of its stress, with the mesh.", row->site),
                            "The place that governs, close up, under the peak load.");

@@ -84,6 +84,11 @@ TEST(Compare, TheRecommendedOptionHasItsFullReport)
     const Json result = Json::parse(full.at("result.json"));
     EXPECT_EQ(result["title"], "a bar, option " + number);
     EXPECT_TRUE(result["verdict"]["passes"].get<bool>());
+    // The first row of the page is that option, and it passes.
+    const std::string& page = study.at("report.html");
+    const std::string row = page.substr(page.find("<tr role=\"row\" class=\"row\">", page.find("id=\"options\"")), 900);
+    EXPECT_NE(row.find(">" + number + "<"), std::string::npos) << row;
+    EXPECT_NE(row.find("data-head=\"passes\">yes"), std::string::npos) << row;
     const Json options = Json::parse(study.at("options.json"));
     const Json& option = options["options"][static_cast<std::size_t>(std::stoi(number) - 1)];
     EXPECT_NEAR(result["verdict"]["utilisation"].get<double>(), option["utilisation"].get<double>(), 1e-5);
