@@ -159,7 +159,8 @@ Compared filled(const Study& study, const Computed& computed, OptionStore& store
     compared.why_no_pictures = write_charts(sheets, folder);
     if (!best.empty() && passes_with(best.front().outcome, reserve))
     {
-        compared.why_no_report = write_recommended(study, best.front().index, folder);
+        compared.why_no_report =
+            write_recommended(study, best.front().index, options_table(origin, compared.ranking), folder);
         compared.has_report = compared.why_no_report.empty();
     }
     const std::string full_report = compared.has_report ? fmt::format("{}/report.html", recommended_folder) : "";

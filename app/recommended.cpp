@@ -12,7 +12,8 @@
 namespace splicewright
 {
 
-std::string write_recommended(const Study& study, std::uint64_t index, const std::filesystem::path& folder)
+std::string write_recommended(const Study& study, std::uint64_t index, const Markup& options,
+                              const std::filesystem::path& folder)
 {
     const Result<Case> asked = option_case(study, index);
     if (!asked.has_value()) return to_string(asked.problems().front());
@@ -29,7 +30,10 @@ std::string write_recommended(const Study& study, std::uint64_t index, const std
     {
         return fmt::format("our fault, please report it: {}", error.what());
     }
-    write_report(*report, folder / recommended_folder);
+    const Markup told =
+        element("p", words(fmt::format("This is option {} of a study: ", index + 1)) +
+                         element("a", {{"href", "../report.html"}}, words("its page with charts")) + words("."));
+    write_report(*report, folder / recommended_folder, {false, told + options});
     return {};
 }
 

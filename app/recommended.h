@@ -6,6 +6,7 @@
 #include <string>
 
 #include "app/study.h"
+#include "post/markup.h"
 
 namespace splicewright
 {
@@ -13,8 +14,9 @@ namespace splicewright
 // Where the full report of the recommended option stands in the folder of a study.
 constexpr const char* recommended_folder = "recommended";
 
-// Checks the option and writes what check writes into that folder. Gives why not when it cannot be computed, else
-// nothing; throws CannotCompute when the disk refuses.
-std::string write_recommended(const Study& study, std::uint64_t index, const std::filesystem::path& folder);
+// Checks the option and writes what check writes into that folder, with the table of all options. Gives why not when it
+// cannot be computed, else nothing; throws CannotCompute when the disk refuses.
+std::string write_recommended(const Study& study, std::uint64_t index, const Markup& options,
+                              const std::filesystem::path& folder);
 
 }  // namespace splicewright

@@ -49,9 +49,11 @@ Markup asked_part(const ComparePage& page, Terms& terms)
     return section("asked", "What was asked, and the answer", inside + table(keys));
 }
 
-Markup options_part(const ComparePage& page, Terms& terms)
+}  // namespace
+
+Markup options_table(const StudyOrigin& origin, const Ranking& ranking)
 {
-    const std::vector<TextRow> rows = option_rows(page.origin, page.ranking);
+    const std::vector<TextRow> rows = option_rows(origin, ranking);
     PageTable shown{"Passing options by mass, then the others by what they use", rows.front(), {}};
     // The column of marks has no head of its own.
     const auto marks =
@@ -65,9 +67,16 @@ Markup options_part(const ComparePage& page, Terms& terms)
         row.cells[marks] = words_cell(mark == "!" ? "NO" : mark == "*" ? "yes *" : "yes");
         shown.rows.push_back(std::move(row));
     }
-    Markup inside;
-    if (shown.rows.empty()) inside += paragraph("No option could be judged.");
-    else inside += table(shown) + paragraph("*: no other one that passes is as light and lives as long.");
+    if (shown.rows.empty()) return paragraph("No option could be judged.");
+    return table(shown) + paragraph("*: no other one that passes is as light and lives as long.");
+}
+
+namespace
+{
+
+Markup options_part(const ComparePage& page, Terms& terms)
+{
+    Markup inside = options_table(page.origin, page.ranking);
     if (page.ranking.counts().judged() > page.ranking.best().size())
         inside += paragraph("More options were judged: options.csv beside this file lists all.");
     std::vector<std::string> not_judged;

@@ -24,6 +24,9 @@ struct ComparePage
     std::string why_no_report;              // empty when there is one, or when no option passes
 };
 
+// Those that pass by mass, then the others by what they use.
+Markup options_table(const StudyOrigin& origin, const Ranking& ranking);
+
 // The outcome of a study as one HTML file that asks for nothing outside itself, in the manner of report_html.
 std::string compare_html(const ComparePage& page);
 

@@ -132,6 +132,8 @@ Markup checks_section(const PageContent& page)
     Markup inside = element("p", fmt::format("{} lines in all: first the worst method of each site, then every other "
                                              "method. Each line opens to its formula with the numbers put in.",
                                              rows.size()));
+    inside += element("p", {{"class", "on-paper"}},
+                      words("On paper the governing check alone is worked through, above; the file opens every line."));
     inside += checks_table("The worst method of each site", by_use(rows, true));
     const std::vector<const CheckRow*> others = by_use(rows, false);
     if (!others.empty()) inside += checks_table("All other methods", others);

@@ -181,18 +181,23 @@ Markup life_section(const PageContent& page)
 Markup tolerances_section(const PageContent& page)
 {
     const Case& asked = page.report.asked;
-    if (asked.tolerances.empty()) return {};
-    PageTable shown{"Values that the case writes with a tolerance", {"Key", "As drawn", "Plus or minus"}, {}};
-    for (const Tolerance& tolerance : asked.tolerances)
-        shown.rows.push_back({{user_cell(tolerance.field), number_cell(tolerance_words(tolerance, tolerance.nominal)),
-                               number_cell(tolerance_words(tolerance, tolerance.plus_minus))},
-                              {},
-                              false});
-    const Markup told = paragraph(
-        "This report is of the part as drawn. splicewright compare --tolerances computes both ends of each value and "
-        "the "
-        "worst corner.");
-    return section(page.terms, "tolerances", "Tolerances", told + table(shown));
+    Markup inside;
+    if (!asked.tolerances.empty())
+    {
+        PageTable shown{"Values that the case writes with a tolerance", {"Key", "As drawn", "Plus or minus"}, {}};
+        for (const Tolerance& tolerance : asked.tolerances)
+            shown.rows.push_back(
+                {{user_cell(tolerance.field), number_cell(tolerance_words(tolerance, tolerance.nominal)),
+                  number_cell(tolerance_words(tolerance, tolerance.plus_minus))},
+                 {},
+                 false});
+        inside += paragraph(
+            "This report is of the part as drawn. splicewright compare --tolerances computes both ends of each value "
+            "and the worst corner.");
+        inside += table(shown);
+    }
+    if (!page.extras.options.empty()) inside += subsection("Options that were compared", page.extras.options);
+    return inside.empty() ? inside : section(page.terms, "tolerances", "Tolerances and options", inside);
 }
 
 Markup assumptions_section(const PageContent& page)

@@ -151,6 +151,9 @@ const claims = {
         await page.click('#asked a');
         assert.match(await page.innerText('h1'), new RegExp(`, option ${study.recommended_option}$`), folder);
         assert.ok((await page.innerText('.verdict')).includes('passes'), folder);
+        assert.equal(await page.locator('#tolerances tr.row').count(), rows.length, folder);
+        await page.click('#tolerances a[href="../report.html"]');
+        assert.match(await page.innerText('h1'), /^Options of/, folder);
         assert.deepEqual(heard.console, [], folder);
         await context.close();
       }
