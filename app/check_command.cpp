@@ -50,7 +50,7 @@ int check(const CheckOptions& options)
     fmt::print(stderr, "Meshing and solving {} ...\n", options.case_file.string());
     const Report report = check_splice(asked.value(), {options.accuracy_pct}, options.models);
     fmt::print(stderr, "Drawing ...\n");
-    const WrittenReport written = write_report(report, folder, {options.pdf});
+    const WrittenReport written = write_report(report, folder, {options.pdf, {}});
     const RowsShown shown = options.all ? RowsShown::all : RowsShown::governing;
     fmt::print("{}", options.json ? result_json(report) : verdict_text(report, emphasis_on_stdout(), shown));
     if (options.shop && !options.json)

@@ -10,6 +10,7 @@
 #include <utility>
 
 #include "app/compare_charts.h"
+#include "app/recommended.h"
 #include "app/result_folder.h"
 #include "app/write_charts.h"
 #include "cases/key_kinds.h"
@@ -128,7 +129,7 @@ Compared filled(const Study& study, const Computed& computed, OptionStore& store
     const StudyOrigin origin = origin_of(study, reserve);
     const TradeOff trade_off = trade_off_of(study, computed, store, reserve);
     Cloud cloud(trade_off.merit());
-    Compared compared{Ranking(reserve), {}, {}};
+    Compared compared{Ranking(reserve), {}, {}, false, {}};
     std::ofstream csv = opened(folder / "options.csv"), json = opened(folder / "options.json");
     csv << csv_head(origin);
     json << json_head(origin);
@@ -156,9 +157,16 @@ Compared filled(const Study& study, const Computed& computed, OptionStore& store
             study, reserve, best.front().index, trade_off, cloud,
             [&](std::uint64_t index) { return outcome_in(store, study, index, computed); }, chart_text_width());
     compared.why_no_pictures = write_charts(sheets, folder);
+    if (!best.empty() && passes_with(best.front().outcome, reserve))
+    {
+        compared.why_no_report =
+            write_recommended(study, best.front().index, options_table(origin, compared.ranking), folder);
+        compared.has_report = compared.why_no_report.empty();
+    }
+    const std::string full_report = compared.has_report ? fmt::format("{}/report.html", recommended_folder) : "";
     const PageFile asked{origin.case_file, study.case_text, origin.case_sha256};
-    write_result_file(folder / "report.html",
-                      compare_html({origin, compared.ranking, lines, search_words, asked, sheets}));
+    write_result_file(folder / "report.html", compare_html({origin, compared.ranking, lines, search_words, asked,
+                                                            sheets, full_report, compared.why_no_report}));
     return compared;
 }
 

@@ -47,14 +47,17 @@ void sort_by_value(std::vector<KeyLine::Point>& points);
 // The outcome of an option from the store, or why there is none.
 OptionOutcome outcome_in(OptionStore& store, const Study& study, std::uint64_t index, const Computed& computed);
 
-// Reads all outcomes twice, in order, and writes options.csv, options.json, ranking.txt, report.html, case.toml and the
-// charts into the folder as write_result_folder does; what ranking.txt says is returned beside the ranking.
+// Reads all outcomes twice, in order, and writes options.csv, options.json, ranking.txt, report.html, case.toml, the
+// charts and, where an option passes, its full report into the folder as write_result_folder does; what ranking.txt
+// says is returned beside the ranking.
 // `search_words` stand at its end.
 struct Compared
 {
     Ranking ranking;
     std::string text;
     std::string why_no_pictures;  // empty when there are
+    bool has_report = false;      // of the recommended option
+    std::string why_no_report;    // empty when there is one, or when no option passes
 };
 Compared write_comparison(const Study& study, const Computed& computed, OptionStore& store, double reserve,
                           const std::filesystem::path& folder, const std::string& search_words = {});

@@ -11,6 +11,7 @@
 #include "app/exit_status.h"
 #include "app/find_value.h"
 #include "app/progress.h"
+#include "app/recommended.h"
 #include "app/refusal.h"
 #include "app/tolerances.h"
 #include "app/write_tolerances.h"
@@ -148,12 +149,19 @@ int compare(const CompareOptions& options)
     const fs::path folder = options.out.empty() ? beside_here(options, "-options") : options.out;
     const std::string search_words =
         options.find.key.empty() ? "" : search_text(search_value(study, options.find, pool, store, computed));
+    fmt::print(stderr, "Writing the folder ...\n");
     const Compared compared = write_comparison(study, computed, store, options.reserve, folder, search_words);
     fmt::print("{}", compared.text);
     std::fflush(stdout);
     if (!compared.why_no_pictures.empty())
         fmt::print(stderr, "No PNG charts, only SVG: {}\n", compared.why_no_pictures);
-    fmt::print(stderr, "All options: {}\n", fs::absolute(folder).string());
+    if (!compared.why_no_report.empty())
+        fmt::print(stderr, "No full report of the recommended option: {}\n", compared.why_no_report);
+    fmt::print(stderr, "All options, and a report to open in a browser: {}/report.html\n",
+               fs::absolute(folder).string());
+    if (compared.has_report)
+        fmt::print(stderr, "Full report of the recommended option: {}/{}/report.html\n", fs::absolute(folder).string(),
+                   recommended_folder);
     return status_of(compared.ranking);
 }
 

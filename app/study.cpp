@@ -144,6 +144,14 @@ OptionOutcome judged_option(const Study& study, std::uint64_t index)
     }
 }
 
+Result<Case> option_case(const Study& study, std::uint64_t index)
+{
+    const std::string text =
+        named_option_text(study.case_text, study.values_at(index), fmt::format("option {}", index + 1));
+    const std::string name = fmt::format("{}-option-{}.toml", study.case_file.stem().string(), index + 1);
+    return read_case(text, (study.case_file.parent_path() / name).string(), companions_of(study));
+}
+
 StudyOption option_at(const Study& study, std::uint64_t index, OptionOutcome outcome)
 {
     StudyOption option;

@@ -62,6 +62,10 @@ std::string option_key(const Study& study, std::uint64_t index, const ProgramVer
 // The key at work: an option as a case, judged. Never throws CannotCompute: that is an outcome.
 OptionOutcome judged_option(const Study& study, std::uint64_t index);
 
+// The option as a case of its own, for people: its number in its title and in the name of its file, which stands beside
+// that of the study.
+Result<Case> option_case(const Study& study, std::uint64_t index);
+
 StudyOption option_at(const Study& study, std::uint64_t index, OptionOutcome outcome);
 
 }  // namespace splicewright

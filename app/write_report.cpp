@@ -140,7 +140,8 @@ WrittenReport write_report(const Report& report, const std::filesystem::path& fo
             write_result_file(partial / "result.json", result_json(report));
             write_result_file(partial / "drawing.svg",
                               drawing_sheet(report.asked, report.making, checksum(report.asked.text)).text());
-            const PageExtras extras = page_extras(report, partial, written);
+            PageExtras extras = page_extras(report, partial, written);
+            extras.options = files.options;
             write_result_file(partial / "report.html", report_html(report, extras));
             if (files.pdf)
                 written.why_no_pdf = print_pdf(report_html(report, extras, PagePaper::a4), partial / "report.pdf");

@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "post/markup.h"
 #include "post/report.h"
 
 namespace splicewright
@@ -13,6 +14,7 @@ namespace splicewright
 struct ReportFiles
 {
     bool pdf = false;  // report.pdf as well
+    Markup options{};  // of the study that recommends the case, for the page; may be empty
 };
 
 struct WrittenReport

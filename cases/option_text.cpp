@@ -105,6 +105,21 @@ void replace(toml::table& top, const std::string& field, const std::string& valu
     read.get("value")->visit([&](const auto& node) { holder.insert_or_assign(key, node); });
 }
 
+toml::table option_table(const std::string& case_text, const std::vector<KeyValue>& replaced)
+{
+    toml::table top = toml::parse(std::string_view(case_text));
+    for (const char* without_effect : {"title", "compare"}) top.erase(without_effect);
+    for (const auto& [key, value] : replaced) replace(top, key, value);
+    return top;
+}
+
+std::string printed(const toml::table& top)
+{
+    std::ostringstream text;
+    text << top << "\n";
+    return text.str();
+}
+
 }  // namespace
 
 std::vector<std::string> keys_replaced_by(const std::string& field)
@@ -119,12 +134,17 @@ std::vector<std::string> keys_replaced_by(const std::string& field)
 
 std::string option_text(const std::string& case_text, const std::vector<KeyValue>& replaced)
 {
-    toml::table top = toml::parse(std::string_view(case_text));
-    for (const char* without_effect : {"title", "compare"}) top.erase(without_effect);
-    for (const auto& [key, value] : replaced) replace(top, key, value);
-    std::ostringstream printed;
-    printed << top << "\n";
-    return printed.str();
+    return printed(option_table(case_text, replaced));
+}
+
+std::string named_option_text(const std::string& case_text, const std::vector<KeyValue>& replaced,
+                              const std::string& name)
+{
+    const toml::table whole = toml::parse(std::string_view(case_text));
+    const std::string title = whole["title"].value_or(std::string());
+    toml::table top = option_table(case_text, replaced);
+    top.insert("title", title.empty() ? name : fmt::format("{}, {}", title, name));
+    return printed(top);
 }
 
 std::vector<KeyValue> key_values(const std::vector<Variation>& variations, std::uint64_t index)

@@ -21,6 +21,10 @@ using KeyValue = std::pair<std::string, std::string>;
 // Expects a text and keys without problems.
 std::string option_text(const std::string& case_text, const std::vector<KeyValue>& replaced);
 
+// The same for people: titled as the case with this name behind it.
+std::string named_option_text(const std::string& case_text, const std::vector<KeyValue>& replaced,
+                              const std::string& name);
+
 // The option of a study.
 std::vector<KeyValue> key_values(const std::vector<Variation>& variations, std::uint64_t index);
 

@@ -33,7 +33,14 @@ Markup asked_part(const ComparePage& page, Terms& terms)
 {
     Markup inside = element("p", {{"class", "verdict"}}, user_words(recommendation_text(page.origin, page.ranking)));
     inside += element("p", user_words(counts_text(page.origin, page.ranking.counts())));
-    inside += terms.explain({"used", "strength", "fatigue", "site"});
+    if (!page.full_report.empty())
+        inside += element("p", element("a", {{"href", page.full_report}},
+                                       words("The full report of the recommended option: drawing, weak welds, every "
+                                             "check worked through, shop sheet, cautions")));
+    if (!page.why_no_report.empty())
+        inside += element("p", {{"class", "warning"}},
+                          user_words("The recommended option has no full report: " + page.why_no_report));
+    inside += terms.explain_those_in(inside);
     PageTable keys{"Keys that were varied", {"Key", "Values"}, {}};
     for (const Variation& variation : page.origin.variations)
     {
@@ -42,9 +49,11 @@ Markup asked_part(const ComparePage& page, Terms& terms)
     return section("asked", "What was asked, and the answer", inside + table(keys));
 }
 
-Markup options_part(const ComparePage& page, Terms& terms)
+}  // namespace
+
+Markup options_table(const StudyOrigin& origin, const Ranking& ranking)
 {
-    const std::vector<TextRow> rows = option_rows(page.origin, page.ranking);
+    const std::vector<TextRow> rows = option_rows(origin, ranking);
     PageTable shown{"Passing options by mass, then the others by what they use", rows.front(), {}};
     // The column of marks has no head of its own.
     const auto marks =
@@ -54,19 +63,27 @@ Markup options_part(const ComparePage& page, Terms& terms)
     {
         PageRow row;
         for (const std::string& words : rows[i]) row.cells.push_back(user_cell(words));
-        row.cells[marks] = words_cell(rows[i][marks] == "!" ? "NO" : "yes");
+        const std::string mark = rows[i][marks];
+        row.cells[marks] = words_cell(mark == "!" ? "NO" : mark == "*" ? "yes *" : "yes");
         shown.rows.push_back(std::move(row));
     }
-    Markup inside = terms.explain({"error", "life"});
-    if (shown.rows.empty()) inside += paragraph("No option could be judged.");
-    else inside += table(shown);
+    if (shown.rows.empty()) return paragraph("No option could be judged.");
+    return table(shown) + paragraph("*: no other one that passes is as light and lives as long.");
+}
+
+namespace
+{
+
+Markup options_part(const ComparePage& page, Terms& terms)
+{
+    Markup inside = options_table(page.origin, page.ranking);
     if (page.ranking.counts().judged() > page.ranking.best().size())
         inside += paragraph("More options were judged: options.csv beside this file lists all.");
     std::vector<std::string> not_judged;
     for (const StudyOption& option : page.ranking.examples())
         not_judged.push_back(not_judged_text(page.origin, option));
     if (!not_judged.empty()) inside += subsection("Not judged", list_of(not_judged));
-    return section("options", "The options", inside);
+    return section(terms, "options", "The options", inside);
 }
 
 // The share used over the values of one key, house units.
@@ -136,14 +153,13 @@ Markup evidence_part(const ComparePage& page, Terms& terms)
     Facts list{{"Accuracy asked", words(fmt::format("{:g} %", page.origin.accuracy_pct))},
                {"Reserve asked", words(fmt::format("{:g}", page.origin.reserve))},
                {"Program", words(fmt::format("splicewright {}", version()))}};
-    Markup inside =
-        facts("How it was computed", list) + terms.explain({"checksum"}) + kept_file(page.case_file, "The case");
+    Markup inside = facts("How it was computed", list) + kept_file(page.case_file, "The case");
     inside += paragraph(
         "Mass: bars with fillets and grooves, butt, sleeve and sleeve welds from end to end as drawn. "
-        "Judged is the sound splice: run check on the option that you choose, for its cautions, its "
+        "Judged is the sound splice: run check on another option that you choose, for its cautions, its "
         "weak welds and its shop sheet.");
     return section(
-        "evidence", "Evidence",
+        terms, "evidence", "Evidence",
         inside + folded("The case file",
                         element("pre", {{"tabindex", "0"}, {"dir", "auto"}}, words(page.case_file.bytes)), true));
 }

@@ -10,6 +10,7 @@
 #include "cases/problem.h"
 #include "post/draft.h"
 #include "post/label_layout.h"
+#include "post/number_words.h"
 
 namespace splicewright
 {
@@ -75,6 +76,18 @@ Markup line(double x1, double y1, double x2, double y2, const char* kind)
                    {});
 }
 
+// In groups of three where it is long.
+std::string tick_words(double value)
+{
+    return std::abs(value) < 1e4 ? fmt::format("{:g}", value) : (value < 0 ? "-" : "") + counted(std::abs(value));
+}
+
+// The middle of a text that stays inside the chart.
+double middle_inside(double x, const std::string& what)
+{
+    return std::min(x, width - 3 - draft_text_width(what, type, Weight::regular) / 2);
+}
+
 Markup axes(const LineChart& chart, const Frame& frame)
 {
     Markup all;
@@ -87,13 +100,14 @@ Markup axes(const LineChart& chart, const Frame& frame)
           [&](double value)
           {
               all += line(left, frame.y(value), right, frame.y(value), value == 0 ? "zero" : "grid");
-              all += text(left - 8, frame.y(value) + 4.5, "end", fmt::format("{:g}", value));
+              all += text(left - 8, frame.y(value) + 4.5, "end", tick_words(value));
           });
     ticks(frame.x_low, frame.x_high, round_below((frame.x_high - frame.x_low) / 4),
           [&](double value)
           {
               all += line(frame.x(value), frame.bottom(), frame.x(value), frame.bottom() + 5, "zero");
-              all += text(frame.x(value), frame.bottom() + 19, "middle", fmt::format("{:g}", value));
+              const std::string told = tick_words(value);
+              all += text(middle_inside(frame.x(value), told), frame.bottom() + 19, "middle", told);
           });
     all += line(left, frame.bottom(), right, frame.bottom(), "zero");
     all += text((left + right) / 2, frame.bottom() + 39, "middle", chart.x_label, "label");

@@ -26,11 +26,12 @@ std::string entry(const std::string& name, const std::string& text)
 
 std::string cut_lines(const CutPlan& cut)
 {
-    std::string text = entry(
-        "Cut", fmt::format(
-                   "left bar {:.1f} mm, right bar {:.1f} mm, squared, ±{:.1f} mm: finished {:.1f} mm end to end "
-                   "with a half lap of {:g} mm, a root gap of {:g} mm and a weld shrink of {:.2f} mm",
-                   cut.cut[0], cut.cut[1], cut_tolerance_mm, cut.overall, cut.half_lap, cut.root_gap, cut.weld_shrink));
+    std::string text =
+        entry("Cut",
+              fmt::format("left bar {:.1f} mm, right bar {:.1f} mm, squared, ±{:.1f} mm: finished {:.1f} mm end to end "
+                          "with {}, a root gap of {:g} mm and a weld shrink of {:.2f} mm",
+                          cut.cut[0], cut.cut[1], cut_tolerance_mm, cut.overall, ends_words(cut), cut.root_gap,
+                          cut.weld_shrink));
     if (std::abs(cut.overall - cut.drawn) > 0.05)
         text += entry("", fmt::format("the case draws {:.1f} mm; first sections {:.1f} mm (left) and {:.1f} mm (right) "
                                       "would give the wanted length",
@@ -144,6 +145,11 @@ std::string shop_text(const ShopSheet& sheet)
            "  Sources and how far each can be trusted: result.json, docs/methods.md\n";
 }
 
+std::string ends_words(const CutPlan& cut)
+{
+    return cut.half_lap > 0 ? fmt::format("a half lap of {:g} mm", cut.half_lap) : std::string("square ends");
+}
+
 std::vector<std::string> running_words(const Case& asked, const RunningTrue& running)
 {
     std::string text =
@@ -156,8 +162,9 @@ std::vector<std::string> running_words(const Case& asked, const RunningTrue& run
     const Balance& found = *running.balance;
     const bool is_measured = asked.joint->offset.value() > 0 || asked.joint->tilt.value() > 0;
     std::string balance =
-        fmt::format("{}: the mass lies off the axis by {:.3f} mm at the worse end",
-                    is_measured ? "as built" : "with bars in line (not measured)", found.eccentricity);
+        fmt::format("{}: the mass lies off the axis by {} at the worse end",
+                    is_measured ? "as built" : "with bars in line (not measured)",
+                    found.eccentricity < 0.0005 ? "less than 0.001 mm" : fmt::format("{:.3f} mm", found.eccentricity));
     if (found.grade)
         balance += fmt::format(", G {:.3g} at the running speed (G {:g} for drive shafts, from memory: verify)",
                                *found.grade, grade_asked);

@@ -100,6 +100,12 @@ PageRow scenario_row(const Report& report, const Judgement& judgement)
     return row;
 }
 
+// With its sign, but for a difference that rounds to nothing.
+std::string difference_words(double pct)
+{
+    return std::abs(pct) < 0.05 ? std::string("0.0 %") : fmt::format("{:+.1f} %", pct);
+}
+
 }  // namespace
 
 Markup worked_check(const CheckRow& row)
@@ -126,11 +132,12 @@ Markup checks_section(const PageContent& page)
     Markup inside = element("p", fmt::format("{} lines in all: first the worst method of each site, then every other "
                                              "method. Each line opens to its formula with the numbers put in.",
                                              rows.size()));
-    inside += page.terms.explain({"error", "life", "relied on", "hot-spot stress", "root", "sleeve-toe"});
+    inside += element("p", {{"class", "on-paper"}},
+                      words("On paper the governing check alone is worked through, above; the file opens every line."));
     inside += checks_table("The worst method of each site", by_use(rows, true));
     const std::vector<const CheckRow*> others = by_use(rows, false);
-    if (!others.empty()) inside += page.terms.explain({"does not govern"}) + checks_table("All other methods", others);
-    return section("checks", "The checks", inside);
+    if (!others.empty()) inside += checks_table("All other methods", others);
+    return section(page.terms, "checks", "The checks", inside);
 }
 
 Markup what_if_section(const PageContent& page)
@@ -151,7 +158,7 @@ Markup what_if_section(const PageContent& page)
                      "The same half section once for each scenario, one under the other, in one range of colours; "
                      "the names and shares used stand beside each.",
                      "The splice sound and with each weld lost: one camera, one scale, one range of colours.");
-    return section("what-if", "What if a weld fails", inside);
+    return section(page.terms, "what-if", "What if a weld fails", inside);
 }
 
 Markup handbook_section(const PageContent& page)
@@ -161,7 +168,6 @@ Markup handbook_section(const PageContent& page)
     const auto agree = std::count_if(rows.begin(), rows.end(), [](const HandbookRow& row) { return row.agrees; });
     Markup inside =
         element("p", fmt::format("{} of {} values agree within what they can be trusted.", agree, rows.size()));
-    inside += page.terms.explain({"handbook"});
     PageTable shown{"Handbook formulas against finite elements",
                     {"What", "Finite elements", "Handbook", "Difference", "Trusted within", "Agrees"},
                     {}};
@@ -171,14 +177,14 @@ Markup handbook_section(const PageContent& page)
         shown.rows.push_back(
             {{words_cell(row.what), number_cell(fmt::format("{:.4g}{}", row.fe, unit)),
               number_cell(fmt::format("{:.4g}{}", row.handbook, unit)),
-              number_cell(fmt::format("{:+.1f} %", row.difference_pct)),
+              number_cell(difference_words(row.difference_pct)),
               number_cell(fmt::format("{:+.1f} to {:+.1f} %", row.band_low_pct, row.band_high_pct)),
               words_cell(row.agrees ? "yes" : "NO")},
              folded("Source and band", element("p", row.band_reason) +
                                            element("p", fmt::format("{} ({})", row.source, name_of(row.provenance)))),
              false});
     }
-    return section("handbook", "Handbook against finite elements", inside + table(shown));
+    return section(page.terms, "handbook", "Handbook against finite elements", inside + table(shown));
 }
 
 }  // namespace splicewright

@@ -174,31 +174,36 @@ Markup life_section(const PageContent& page)
     Markup running;
     for (const std::string& sentence : running_words(report.asked, report.running_true))
         running += element("li", sentence);
-    return section("life", "Life in starts and kilometres",
+    return section(page.terms, "life", "Life in starts and kilometres",
                    inside + subsection("Running true", element("ul", running)));
 }
 
 Markup tolerances_section(const PageContent& page)
 {
     const Case& asked = page.report.asked;
-    if (asked.tolerances.empty()) return {};
-    PageTable shown{"Values that the case writes with a tolerance", {"Key", "As drawn", "Plus or minus"}, {}};
-    for (const Tolerance& tolerance : asked.tolerances)
-        shown.rows.push_back({{user_cell(tolerance.field), number_cell(tolerance_words(tolerance, tolerance.nominal)),
-                               number_cell(tolerance_words(tolerance, tolerance.plus_minus))},
-                              {},
-                              false});
-    const Markup told = paragraph(
-        "This report is of the part as drawn. splicewright compare --tolerances computes both ends of each value and "
-        "the "
-        "worst corner.");
-    return section("tolerances", "Tolerances", told + table(shown));
+    Markup inside;
+    if (!asked.tolerances.empty())
+    {
+        PageTable shown{"Values that the case writes with a tolerance", {"Key", "As drawn", "Plus or minus"}, {}};
+        for (const Tolerance& tolerance : asked.tolerances)
+            shown.rows.push_back(
+                {{user_cell(tolerance.field), number_cell(tolerance_words(tolerance, tolerance.nominal)),
+                  number_cell(tolerance_words(tolerance, tolerance.plus_minus))},
+                 {},
+                 false});
+        inside += paragraph(
+            "This report is of the part as drawn. splicewright compare --tolerances computes both ends of each value "
+            "and the worst corner.");
+        inside += table(shown);
+    }
+    if (!page.extras.options.empty()) inside += subsection("Options that were compared", page.extras.options);
+    return inside.empty() ? inside : section(page.terms, "tolerances", "Tolerances and options", inside);
 }
 
 Markup assumptions_section(const PageContent& page)
 {
     const Report& report = page.report;
-    Markup inside = page.terms.explain({"default"});
+    Markup inside;
     PageTable shown{"Defaults used", {"Key", "Taken as", "Why"}, {}};
     for (const DefaultUsed& used : report.asked.defaults)
         shown.rows.push_back({{words_cell(used.field), user_cell(used.value), user_cell(used.reason)}, {}, false});
@@ -207,7 +212,7 @@ Markup assumptions_section(const PageContent& page)
     if (!report.sound.notes.empty()) inside += subsection("Taken for this shaft", list_of(report.sound.notes));
     if (!report.sound.answer.absent_sites.empty())
         inside += subsection("Sites that this shape does not have", list_of(report.sound.answer.absent_sites));
-    return section("assumptions", "Assumptions and defaults", inside);
+    return section(page.terms, "assumptions", "Assumptions and defaults", inside);
 }
 
 Markup evidence_section(const PageContent& page)
@@ -224,8 +229,7 @@ Markup evidence_section(const PageContent& page)
                {"Worst element", words(fmt::format("smallest angle {:.1f}°, smallest Jacobian ratio {:.2f}",
                                                    e.smallest_angle_deg, e.smallest_jacobian_ratio))},
                {"Program", words(fmt::format("splicewright {}", version()))}};
-    Markup inside =
-        facts("Mesh, error and balance", list) + page.terms.explain({"residual", "checksum"}) + error_table(answer);
+    Markup inside = facts("Mesh, error and balance", list) + error_table(answer);
     const PageExtras& extras = page.extras;
     Markup again = kept_file(extras.case_file, "The case");
     for (const PageFile& file : extras.companions) again += kept_file(file, "It names");
@@ -238,12 +242,12 @@ Markup evidence_section(const PageContent& page)
                                  e.accuracy_pct));
     again += folded("The case file",
                     element("pre", {{"tabindex", "0"}, {"dir", "auto"}}, words(extras.case_file.bytes)), true);
-    return section("evidence", "Evidence", inside + subsection("The case itself", again));
+    return section(page.terms, "evidence", "Evidence", inside + subsection("The case itself", again));
 }
 
 Markup cautions_section(const PageContent& page)
 {
-    return section("cautions", "Cautions", list_of(page.report.cautions));
+    return section(page.terms, "cautions", "Cautions", list_of(page.report.cautions));
 }
 
 }  // namespace splicewright

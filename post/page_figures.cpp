@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <cmath>
 
 #include "cases/bar_shape.h"
@@ -59,7 +60,8 @@ LineChart torque_chart(const Report& report)
     return chart;
 }
 
-LineChart surface_chart(const WeldSurface& surface)
+// `steady`: what bends or pulls along the surface beside bending.
+LineChart surface_chart(const WeldSurface& surface, double highest_of_both, const char* steady)
 {
     LineChart chart;
     const char* side = name_of(surface.side);
@@ -67,7 +69,8 @@ LineChart surface_chart(const WeldSurface& surface)
     chart.title = fmt::format("Stress along the outside through the {} sleeve weld, under the peak load", side);
     chart.x_label = "along the surface from the bar's toe, mm (left: weld, right: bar)";
     chart.y_label = "stress, MPa";
-    ChartCurve shear{"shear by torque", {}}, normal{"along the surface, by bending and axial load", {}};
+    chart.least_top = highest_of_both;
+    ChartCurve shear{"shear by torque", {}}, normal{fmt::format("along the surface, by bending{}", steady), {}};
     double highest = 0;
     for (const SurfacePoint& point : surface.points)
     {
@@ -112,13 +115,14 @@ Markup drawing_section(const PageContent& page)
                               {"view-ends", "The ends of the bars as they are tacked, before welding",
                                "Groove angle, root face, gap and half lap of the butt weld."});
         inside += paragraph(
-            "Grey is weld metal. Weld symbols follow ISO 2553, system A (from memory: verify): z is the "
+            "1 is the left bar, 2 the right bar, 3 the sleeve; grey is weld metal. Weld symbols follow ISO 2553, "
+            "system A (from memory: verify): z is the "
             "leg of a fillet weld, s the depth of fusion of the butt weld, the circle means all round.");
     }
     inside += view_figure(
         shaft_view, asked, page_room,
         {"view-shaft", "The whole shaft from outside", "Lengths and diameters of all sections, fillets and grooves."});
-    return section("drawing", "Drawing", inside);
+    return section(page.terms, "drawing", "Drawing", inside);
 }
 
 Markup view_in_three_dimensions(const PageContent& page)
@@ -152,20 +156,26 @@ Markup pictures_section(const PageContent& page)
     if (!report.torque_flow.empty())
     {
         const LineChart chart = torque_chart(report);
-        inside += page.terms.explain({"GJ"});
         inside +=
             figure(chart_svg(chart), "How the torque passes from the bar through the welds into the sleeve and back.");
     }
+    double highest = 0;
+    for (const WeldSurface& surface : report.weld_surfaces)
+        for (const SurfacePoint& point : surface.points) highest = std::max({highest, point.shear, point.normal});
+    const CombinedLoad load = peak_load(report.asked);
+    const char* steady = load.press == 0   ? " and axial load"
+                         : load.axial == 0 ? " and press fit"
+                                           : ", axial load and press fit";
     for (const WeldSurface& surface : report.weld_surfaces)
     {
-        const LineChart chart = surface_chart(surface);
+        const LineChart chart = surface_chart(surface, highest, steady);
         inside +=
             figure(chart_svg(chart),
                    chart.title + (surface.extrapolated.empty()
                                       ? "."
                                       : "; marked where it is read for the hot-spot stress, and its value there."));
     }
-    return section("pictures", "Pictures", inside);
+    return section(page.terms, "pictures", "Pictures", inside);
 }
 
 }  // namespace splicewright

@@ -4,6 +4,7 @@
 #include <cmath>
 
 #include "post/dimensions.h"
+#include "post/making_text.h"
 #include "post/page_sections.h"
 #include "post/work_sequence.h"
 
@@ -35,9 +36,9 @@ Markup cut_table(const Case& asked, const CutPlan& cut)
                                number_cell(inch_text(asked.sleeve->length.value())), sign_cell()},
                               {},
                               false});
-    std::string text = fmt::format(
-        "Finished {} end to end, with a half lap of {:g} mm, a root gap of {:g} mm and a weld shrink of {:.2f} mm.",
-        mm(cut.overall, 1), cut.half_lap, cut.root_gap, cut.weld_shrink);
+    std::string text =
+        fmt::format("Finished {} end to end, with {}, a root gap of {:g} mm and a weld shrink of {:.2f} mm.",
+                    mm(cut.overall, 1), ends_words(cut), cut.root_gap, cut.weld_shrink);
     if (std::abs(cut.overall - cut.drawn) > 0.05)
         text +=
             fmt::format(" The case draws {}; first sections of {} (left) and {} (right) would give the wanted length.",
@@ -173,14 +174,12 @@ Markup making_section(const PageContent& page)
     const ShopSheet& sheet = *report.making;
     Markup inside = paragraph("The shop sheet: print this section and take it to the bench with the drawing.");
     inside += subsection("Cut and bore", cut_table(report.asked, sheet.cut) + bore_table(sheet.bores));
-    inside +=
-        subsection("Welds and heat", weld_table(sheet.welds) + page.terms.explain({"carbon equivalent", "preheat"}) +
-                                         steel_table(sheet.steels) + heat_part(sheet.heat));
+    inside += subsection("Welds and heat", weld_table(sheet.welds) + steel_table(sheet.steels) + heat_part(sheet.heat));
     inside += subsection("Sequence", sequence_table(work_sequence(report.asked, sheet)));
     inside += subsection("Inspection",
                          element("p", fmt::format("Weld quality level {} of ISO 5817.", name_of(sheet.quality))) +
                              inspection_table(sheet.inspection));
-    return section("making", "How to make it", inside);
+    return section(page.terms, "making", "How to make it", inside);
 }
 
 }  // namespace splicewright

@@ -15,55 +15,6 @@ namespace splicewright
 namespace
 {
 
-struct Term
-{
-    const char* name;
-    const char* meaning;
-};
-
-constexpr std::array terms{
-    Term{"used",
-         "the share of what is allowed that is used up; at 100 % nothing is left, and above it the check fails"},
-    Term{"strength", "holds once, under the largest load: does the metal yield?"},
-    Term{"fatigue", "lasts the life asked for: does a crack start and grow through under the many smaller loads?"},
-    Term{"site", "a place where the splice can fail; .left and .right tell the side of the joint"},
-    Term{"bar-toe", "where the sleeve's weld runs out on the bar"},
-    Term{"sleeve-toe", "where the weld runs out on the sleeve"},
-    Term{"root", "the inner corner of the sleeve's weld, at the end of the gap between bar and sleeve"},
-    Term{"butt", "the weld between the two bar ends, hidden under the sleeve"},
-    Term{"penetration", "how deep the butt weld is fused"},
-    Term{"half lap", "both bar ends cut to half their section, so that they interlock before they are welded"},
-    Term{"leg", "the side of a fillet weld, along the bar or up the sleeve; z on the drawing"},
-    Term{"von Mises stress", "one number for a mixed stress, to be held against the strength of a tensile test"},
-    Term{"finite elements", "the part cut into thousands of small pieces whose balance the computer solves"},
-    Term{"error",
-         "how wrong the computed stress can be because the mesh is not endlessly fine; the share used stands at "
-         "the upper end of it"},
-    Term{"life", "how often the whole life asked for can be run through before this place fails"},
-    Term{"relied on",
-         "from memory: recalled, to be verified against the document; judgement: ours, no document; derived: "
-         "follows from named sources"},
-    Term{"does not govern", "the method is outside its own limits here: its line is shown and does not count"},
-    Term{"hot-spot stress",
-         "the stress beside a weld, read at fixed distances on the surface and continued to the toe"},
-    Term{"GJ", "the stiffness in torsion: shear modulus times polar second moment of the section"},
-    Term{"handbook", "closed formulas of textbooks; the band says within what the formula itself can be trusted"},
-    Term{"residual", "what is left over when the solution is put back into the equations; it should be almost nothing"},
-    Term{"carbon equivalent", "one number for how readily a steel hardens and cracks beside a weld; higher is worse"},
-    Term{"preheat", "heat put in before and held while welding, so that the steel cools slowly and does not crack"},
-    Term{"default", "a value that the case does not state and the program took; read them"},
-    Term{"checksum", "a fingerprint of the case file: it changes when a single letter changes"},
-};
-
-const Term* term_named(std::string_view name)
-{
-    const auto found = std::find_if(terms.begin(), terms.end(), [&](const Term& term) { return name == term.name; });
-    return found == terms.end() ? nullptr : &*found;
-}
-
-// With the stop that it lacks.
-std::string sentence(const std::string& text) { return text.ends_with('?') ? text : text + "."; }
-
 Markup cells_of(const PageTable& shown, const PageRow& row)
 {
     EXPECTS(row.cells.size() == shown.heads.size());
@@ -192,20 +143,6 @@ Markup folded(const std::string& summary, const Markup& inside, bool open)
 Markup pass_mark(bool passes)
 {
     return element("strong", {{"class", passes ? "mark yes" : "mark no"}}, words(passes ? "passes" : "DOES NOT PASS"));
-}
-
-Markup Terms::explain(std::initializer_list<const char*> names)
-{
-    Markup all;
-    for (const char* name : names)
-    {
-        const Term* term = term_named(name);
-        EXPECTS(term != nullptr);
-        if (!explained_.insert(name).second) continue;
-        all += element("p", {{"class", "plain"}},
-                       element("dfn", name) + words(std::string(": ") + sentence(term->meaning)));
-    }
-    return all.empty() ? all : element("div", {{"class", "plains"}}, all);
 }
 
 }  // namespace splicewright

@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
-#include <initializer_list>
-#include <set>
 #include <string>
 #include <string_view>
 #include <utility>
@@ -69,15 +67,5 @@ Markup folded(const std::string& summary, const Markup& inside, bool open = fals
 
 // "passes" or "DOES NOT PASS", with a frame that differs as well.
 Markup pass_mark(bool passes);
-
-// A line in plain words where a term is used first; nothing at its later uses.
-class Terms
-{
-public:
-    Markup explain(std::initializer_list<const char*> terms);
-
-private:
-    std::set<std::string> explained_;
-};
 
 }  // namespace splicewright

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include "post/page_terms.h"
 #include "post/report_html.h"
 
 namespace splicewright

@@ -147,12 +147,12 @@ Markup asked_section(const PageContent& page)
 {
     const Report& report = page.report;
     Markup inside = verdict_sentence(report);
-    inside += page.terms.explain({"used", "strength", "fatigue", "site"});
-    if (report.asked.sleeve) inside += page.terms.explain({"bar-toe"});
+    // The verdict stands first, its terms under it.
+    inside += page.terms.explain_those_in(inside);
     if (const auto warning = unknown_steel_warning(report.asked))
         inside += element("p", {{"class", "warning"}}, user_words(*warning));
     inside += asked_facts(report.asked);
-    if (report.asked.joint) inside += page.terms.explain({"butt", "penetration", "half lap", "leg"});
+    inside += page.terms.explain_those_in(inside);
     return section("asked", "What was asked, and the answer", inside);
 }
 
@@ -163,6 +163,8 @@ Markup governing_section(const PageContent& page)
     if (row == nullptr) return {};
     Markup inside = element("p", fmt::format("{} governs, in {}. It is held against {}: {}.", row->site,
                                              kind_name(row->kind), row->check, demand_words(*row)));
+    // The pictures use words that no search of the text finds.
+    inside += page.terms.explain({"site", "von Mises stress"});
     inside += page_picture(page, "governing-site.png",
                            fmt::format("Close-up of {} in the colours of its stress, with the mesh.", row->site),
                            "The place that governs, close up, under the peak load.");
@@ -170,10 +172,9 @@ Markup governing_section(const PageContent& page)
                            "Half section of the shaft in the colours of its stress; numbered balloons lead to the "
                            "sites, and a list gives the stress and place of each.",
                            "Where the sites are, and the stress at each under the peak load.");
-    inside += page.terms.explain({"von Mises stress", "finite elements"});
     inside += folded(fmt::format("The governing check worked through: {}", row->id), worked_check(*row), true);
     if (report.asked.joint) inside += against_bars(report);
-    return section("governs", "What governs, and where", inside);
+    return section(page.terms, "governs", "What governs, and where", inside);
 }
 
 }  // namespace splicewright

@@ -27,7 +27,7 @@ constexpr PagePart parts[] = {
     {"pictures", "Pictures", pictures_section},
     {"handbook", "Handbook", handbook_section},
     {"life", "Life", life_section},
-    {"tolerances", "Tolerances", tolerances_section},
+    {"tolerances", "Tolerances and options", tolerances_section},
     {"making", "How to make it", making_section},
     {"assumptions", "Assumptions", assumptions_section},
     {"evidence", "Evidence", evidence_section},

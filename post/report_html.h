@@ -24,6 +24,7 @@ struct PageExtras
     PageFile case_file;
     std::vector<PageFile> companions;   // files that the case names
     std::vector<std::string> left_out;  // those that are too large to be kept in the page
+    Markup options;                     // of the study that recommends this case; may be empty
 };
 
 enum class PagePaper

@@ -20,8 +20,8 @@ Markup asked_part(const ToleranceAnswer& answer, Terms& terms)
     const bool passes = corner.end == OptionEnd::judged && corner.passes && answer.nominal.passes;
     Markup inside = element("p", {{"class", "verdict"}}, pass_mark(passes) + user_words(" " + corner_text(answer)));
     inside += element("p", user_words(as_drawn_text(answer)));
-    inside += element("p", user_words(watch_text(answer))) + terms.explain({"used"});
-    return section("asked", "What the tolerances do", inside);
+    inside += element("p", user_words(watch_text(answer)));
+    return section("asked", "What the tolerances do", inside + terms.explain_those_in(inside));
 }
 
 // A bar as long as the change is beside the largest one; its length says nothing that the number does not.
@@ -76,13 +76,12 @@ Markup evidence_part(const TolerancePage& page, Terms& terms)
 {
     const Facts list{{"Accuracy asked", words(fmt::format("{:g} %", page.accuracy_pct))},
                      {"Program", words(fmt::format("splicewright {}", version()))}};
-    Markup inside =
-        facts("How it was computed", list) + terms.explain({"checksum"}) + kept_file(page.case_file, "The case");
+    Markup inside = facts("How it was computed", list) + kept_file(page.case_file, "The case");
     inside += paragraph(
         "Judged is the sound splice: its report by check has the cautions, the weak welds and the shop sheet.");
     inside += folded("The case file", element("pre", {{"tabindex", "0"}, {"dir", "auto"}}, words(page.case_file.bytes)),
                      true);
-    return section("evidence", "Evidence", inside);
+    return section(terms, "evidence", "Evidence", inside);
 }
 
 }  // namespace

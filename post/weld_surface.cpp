@@ -23,15 +23,17 @@ using PlaceKey = std::pair<long, long>;
 
 PlaceKey key_of(const Eigen::Vector2d& place) { return {std::lround(place(0) * 1e6), std::lround(place(1) * 1e6)}; }
 
-// The outside from its right end to its left end; where two metals meet, both of their values.
+// The outside from its right end to its left end, without the bore; where two metals meet, both of their values.
 std::vector<SurfacePoint> outside(const DrawnSection& section)
 {
     std::map<PlaceKey, std::array<int, 2>> from;
     const Eigen::Vector2d* start = nullptr;
+    double left_end = INFINITY;
     for (const auto& edge : section.skin)
     {
         const Eigen::Vector2d& place = section.vertex[std::size_t(edge[0])].place;
         from[key_of(place)] = edge;
+        left_end = std::min(left_end, place(0));
         const bool better = start == nullptr || place(0) > (*start)(0) + 1e-9 ||
                             (place(0) > (*start)(0) - 1e-9 && place(1) > (*start)(1));
         if (better) start = &place;
@@ -56,6 +58,7 @@ std::vector<SurfacePoint> outside(const DrawnSection& section)
                                                                  section.vertex[std::size_t(ends[0])].steady(4));
         if (!repeated) add(ends[0]);
         add(ends[1]);
+        if (points.back().z < left_end + 1e-9) break;
         edge = from.find(key_of(section.vertex[std::size_t(ends[1])].place));
     }
     return points;

@@ -3479,19 +3479,19 @@ scenario(),a=this.quantity(),s=rr(e),i=this.range(),o=i.each[this.chosen.scenari
 n);this.section=Hu(n,c,e);let u=Au(this.section,a,r,s),h=ju(this.section,a,r,s),l=Ku(this.section,r,s);this.surfaces=[u,
 h],this.scene.show({skin:u,faces:h,lines:l},f);let p=this.largestMovement().here;this.siteTold=new Map(n.sites.map(y=>[y.
 id,Xu(y,this.chosen.load,a,n,c,p)])),Zu(this.siteValues,this.siteTold,a.unit);let x=Math.max(o.highest,...[...this.siteTold.
-values()].map(y=>y.value)),g=this.data.loads[this.chosen.load];this.bar.set(a,f,`${n.name}: ${n.outcome}. ${g.name}: ${g.
-detail}. Largest here ${wt(x)} ${a.unit}.`),this.draw()}turn(e,r){this.camera.turnBy(e,r),this.draw()}zoom(e,r){this.camera.
-zoomBy(e,r),this.draw()}home(){let{left:e,right:r,radius:n}=this.extent(),a=this.data.sleeve??[e,r];this.camera.turn={...Ja},
-this.lookAt({left:Math.max(e,a[0]-Qu*2*n),right:Math.min(r,a[1]+Qu*2*n),radius:n})}lookAt({left:e,right:r,radius:n}){this.
-measureStage(),this.camera.fit(e,r,n),this.draw()}show(e){let n=this.scenario().sites.find(s=>s.id===e).loads[this.chosen.
-load];this.chosen.cut.kind==="across"&&n.z>this.chosen.cut.place&&(this.chosen.cut.place=n.z+1,this.fillSliders(),this.reshape());
-let a=rr(this.chosen.cut).faces.at(-1)??n.theta;this.camera.centre=[n.r*Math.cos(a),n.r*Math.sin(a),n.z],this.camera.halfHeight=
-Ax,this.draw(),this.stage.focus({preventScroll:!0}),this.stage.scrollIntoView({block:"nearest"}),this.frame(),this.tell(
-{site:e})}measureStage(){this.camera.size=[Math.max(1,this.stage.clientWidth),Math.max(1,this.stage.clientHeight)]}draw(){
-this.waiting??(this.waiting=requestAnimationFrame(()=>this.frame()))}frame(){cancelAnimationFrame(this.waiting),this.waiting=
-void 0,this.measureStage();let{left:e,right:r,radius:n}=this.extent();this.scene.background(getComputedStyle(this.stage).
-backgroundColor.match(/\d+/g).slice(0,3).map(Number)),this.scene.resize(this.camera.size,Math.min(2,devicePixelRatio)),this.
-scene.render(this.camera,r-e+2*n+Math.hypot(...this.camera.centre)),this.views=Gu(this.surfaces,this.camera),this.spots=
+values()].map(y=>y.value)),g=this.data.loads[this.chosen.load];this.bar.set(a,f,`Scenario ${n.name}: ${n.outcome}. ${g.name}\
+: ${g.detail}. Largest here ${wt(x)} ${a.unit}.`),this.draw()}turn(e,r){this.camera.turnBy(e,r),this.draw()}zoom(e,r){this.
+camera.zoomBy(e,r),this.draw()}home(){let{left:e,right:r,radius:n}=this.extent(),a=this.data.sleeve??[e,r];this.camera.turn=
+{...Ja},this.lookAt({left:Math.max(e,a[0]-Qu*2*n),right:Math.min(r,a[1]+Qu*2*n),radius:n})}lookAt({left:e,right:r,radius:n}){
+this.measureStage(),this.camera.fit(e,r,n),this.draw()}show(e){let n=this.scenario().sites.find(s=>s.id===e).loads[this.
+chosen.load];this.chosen.cut.kind==="across"&&n.z>this.chosen.cut.place&&(this.chosen.cut.place=n.z+1,this.fillSliders(),
+this.reshape());let a=rr(this.chosen.cut).faces.at(-1)??n.theta;this.camera.centre=[n.r*Math.cos(a),n.r*Math.sin(a),n.z],
+this.camera.halfHeight=Ax,this.draw(),this.stage.focus({preventScroll:!0}),this.stage.scrollIntoView({block:"nearest"}),
+this.frame(),this.tell({site:e})}measureStage(){this.camera.size=[Math.max(1,this.stage.clientWidth),Math.max(1,this.stage.
+clientHeight)]}draw(){this.waiting??(this.waiting=requestAnimationFrame(()=>this.frame()))}frame(){cancelAnimationFrame(
+this.waiting),this.waiting=void 0,this.measureStage();let{left:e,right:r,radius:n}=this.extent();this.scene.background(getComputedStyle(
+this.stage).backgroundColor.match(/\d+/g).slice(0,3).map(Number)),this.scene.resize(this.camera.size,Math.min(2,devicePixelRatio)),
+this.scene.render(this.camera,r-e+2*n+Math.hypot(...this.camera.centre)),this.views=Gu(this.surfaces,this.camera),this.spots=
 new Map;for(let f of this.scenario().sites){let c=Yu(f,this.chosen.load,this.section,this.chosen.cut,this.chosen.factor,
 this.camera,this.views);c&&this.spots.set(f.id,c)}let[a,s]=this.camera.project([0,0,e]),[i,o]=this.camera.project([0,0,r]);
 this.labels.place(this.spots,this.camera.size,f=>Math.abs(i-a)<1?this.camera.size[1]/2:s+(o-s)*(f-a)/(i-a)),this.bar.setMeasure(

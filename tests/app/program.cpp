@@ -152,7 +152,7 @@ std::map<std::string, std::string> folder_bytes(const fs::path& folder)
 {
     std::map<std::string, std::string> bytes;
     for (const fs::directory_entry& entry : fs::directory_iterator(folder))
-        bytes[entry.path().filename().string()] = file_bytes(entry.path());
+        if (entry.is_regular_file()) bytes[entry.path().filename().string()] = file_bytes(entry.path());
     return bytes;
 }
 

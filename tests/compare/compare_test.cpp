@@ -63,8 +63,46 @@ TEST(Compare, WritesTheSameFilesForAnyNumberOfWorkersAndShards)
     EXPECT_EQ(n_charts, 3U);
     EXPECT_EQ(folder_bytes(here.path() / "two"), files);
     EXPECT_EQ(folder_bytes(here.path() / "three"), files);
+    const auto recommended = folder_bytes(here.path() / "one" / "recommended");
+    EXPECT_EQ(folder_bytes(here.path() / "three" / "recommended").at("report.html"), recommended.at("report.html"));
     EXPECT_EQ(one.out, files.at("ranking.txt"));
     EXPECT_EQ(from_shards.out, one.out);
+}
+
+// What check writes about the option that is recommended; its case is that option and can be checked again.
+TEST(Compare, TheRecommendedOptionHasItsFullReport)
+{
+    const TemporaryFolder here;
+    const Ended ended = compared(here.path(), {"--out", "out"});
+    ASSERT_EQ(ended.status, 0) << ended.err;
+    const auto study = folder_bytes(here.path() / "out"), full = folder_bytes(here.path() / "out" / "recommended");
+    EXPECT_NE(study.at("report.html").find("href=\"recommended/report.html\""), std::string::npos);
+    EXPECT_NE(ended.err.find("recommended/report.html"), std::string::npos) << ended.err;
+    const std::string& text = study.at("ranking.txt");
+    const std::string mark = "Recommended: option ";
+    const std::string number = text.substr(text.find(mark) + mark.size(), 1);
+    const Json result = Json::parse(full.at("result.json"));
+    EXPECT_EQ(result["title"], "a bar, option " + number);
+    EXPECT_TRUE(result["verdict"]["passes"].get<bool>());
+    // The first row of the page is that option, and it passes.
+    const std::string& page = study.at("report.html");
+    const std::string row = page.substr(page.find("<tr role=\"row\" class=\"row\">", page.find("id=\"options\"")), 900);
+    EXPECT_NE(row.find(">" + number + "<"), std::string::npos) << row;
+    EXPECT_NE(row.find("data-head=\"passes\">yes"), std::string::npos) << row;
+    const Json options = Json::parse(study.at("options.json"));
+    const Json& option = options["options"][static_cast<std::size_t>(std::stoi(number) - 1)];
+    EXPECT_NEAR(result["verdict"]["utilisation"].get<double>(), option["utilisation"].get<double>(), 1e-5);
+    write_file(here.path() / "again.toml", full.at("case.toml"));
+    const Ended again = compared(here.path(), {}, {"check", "again.toml", "--accuracy", "5"});
+    EXPECT_EQ(again.status, 0) << again.err;
+}
+
+TEST(Compare, WithoutAPassingOptionThereIsNoFullReport)
+{
+    const TemporaryFolder here;
+    ASSERT_EQ(compared(here.path(), {"--out", "out", "--reserve", "10"}).status, 1);
+    EXPECT_FALSE(fs::exists(here.path() / "out" / "recommended"));
+    EXPECT_EQ(folder_bytes(here.path() / "out").at("report.html").find("recommended/"), std::string::npos);
 }
 
 TEST(Compare, JudgesASpliceAlikeInAnyOrder)

@@ -40,6 +40,15 @@ TEST(OptionText, DoesNotDependOnCommentsTitleOrderOrStudy)
     EXPECT_NE(option_text(sound_splice_text(), {{"sleeve.length", "\"85 mm\""}}), plain);
 }
 
+TEST(OptionText, WithANameIsTheSameCaseUnderAnotherTitle)
+{
+    const std::vector<KeyValue> values{{"sleeve.length", "\"90 mm\""}};
+    const std::string hostile = with(sound_splice_text(), "test splice", "a \\\"b\\\" <c>");
+    const Case asked = accepted(named_option_text(hostile, values, "option 3"));
+    EXPECT_EQ(asked.title, "a \"b\" <c>, option 3");
+    EXPECT_EQ(option_text(named_option_text(hostile, values, "option 3"), {}), option_text(hostile, values));
+}
+
 TEST(OptionText, LetsKeysOfTheSameThingReplaceEachOther)
 {
     // Wall over the larger bore, 28 mm and 0.02 mm of clearance.

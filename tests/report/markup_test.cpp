@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "post/line_chart.h"
-#include "post/page_parts.h"
+#include "post/page_terms.h"
 
 namespace splicewright
 {

@@ -174,6 +174,39 @@ TEST(Page, IdentifiersAreUnique)
         EXPECT_EQ(++seen[(*match)[1]], 1) << (*match)[1];
 }
 
+// By hand: words that a machinist may not know, and the term that explains each.
+TEST(Page, EachTermIsExplainedWhereItIsUsedFirst)
+{
+    const std::map<std::string, std::string> explained_by{{"FAT 9", "FAT"},
+                                                          {"Miner", "damage, Miner sum"},
+                                                          {"hot-spot", "hot-spot stress"},
+                                                          {"von Mises", "von Mises stress"},
+                                                          {"throat", "throat"},
+                                                          {"partial factor", "partial factor"},
+                                                          {"IIW", "IIW, EN 1993"},
+                                                          {"Residual", "residual"},
+                                                          {"SHA-256", "checksum"},
+                                                          {" HV", "HV"},
+                                                          {"Preheat", "preheat"},
+                                                          {"run-out", "run-out"},
+                                                          {"undercut", "undercut"},
+                                                          {"unknowns", "unknowns"},
+                                                          {"critical speed", "critical speed"},
+                                                          {"by GJ", "GJ"},
+                                                          {"half lap", "half lap"},
+                                                          {"error bar", "error"}};
+    const std::string html = page_of(report_of("hill-climb-rear-left"));
+    const auto section_of = [&](const std::string& words)
+    { return html.rfind("<section ", html.find(words, html.find("<main>"))); };
+    for (const auto& [used, term] : explained_by)
+    {
+        ASSERT_NE(html.find(used), std::string::npos) << used;
+        const std::string explanation = "<dfn>" + term + "</dfn>";
+        EXPECT_EQ(count(html, explanation), 1U) << term;
+        EXPECT_LE(section_of(explanation), section_of(used)) << used;
+    }
+}
+
 // At the joint the share is the one that the forces of the finite elements give, another way to reckon it.
 TEST(TorqueFlow, MeetsTheSleevesShareAtTheJoint)
 {
@@ -196,6 +229,23 @@ TEST(WeldSurface, ShearBesideTheWeldIsThatOfThePlainBar)
         const double d = report.asked.bar[index(surface.side)]->sections.front().diameter.value();
         const double plain = 16 * report.asked.load.peak_torque.value() / (3.14159265358979 * d * d * d);
         EXPECT_NEAR(surface.points.front().shear, plain, 0.01 * plain);
+    }
+}
+
+// A bore opens a second way along the outside, around the far end and back through the bar.
+TEST(WeldSurface, EndsOnTheSleeveOfABoredBar)
+{
+    const Report& report = report_of("press-fit");
+    ASSERT_GT(report.asked.bar[0]->bore.value(), 0);
+    for (const WeldSurface& surface : report.weld_surfaces)
+    {
+        const double radius = report.asked.bar[index(surface.side)]->sections.front().diameter.value() / 2;
+        EXPECT_LT(std::abs(surface.points.back().s), report.asked.sleeve->length.value());
+        for (std::size_t i = 0; i < surface.points.size(); ++i)
+        {
+            EXPECT_GE(surface.points[i].r, radius - 0.01);
+            EXPECT_LE(surface.points[i].s, surface.points[i > 0 ? i - 1 : 0].s);
+        }
     }
 }
 

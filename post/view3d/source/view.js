@@ -170,8 +170,8 @@ export class View {
     // A site is read better than the field around it.
     const highest = Math.max(own.highest, ...[...this.siteTold.values()].map((one) => one.value));
     const load = this.data.loads[this.chosen.load];
-    this.bar.set(quantity, range, `${scenario.name}: ${scenario.outcome}. ${load.name}: ${load.detail}. Largest here ` +
-      `${rounded(highest)} ${quantity.unit}.`);
+    this.bar.set(quantity, range, `Scenario ${scenario.name}: ${scenario.outcome}. ` +
+      `${load.name}: ${load.detail}. Largest here ${rounded(highest)} ${quantity.unit}.`);
     this.draw();
   }
 

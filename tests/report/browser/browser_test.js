@@ -125,6 +125,40 @@ const claims = {
     rmSync(place, { recursive: true });
   },
 
+  // The page of a study: its numbers, its looks, and the way to the full report of the option that it recommends.
+  async study(browser) {
+    for (const folder of folders)
+      for (const look of [{}, { colorScheme: 'dark' }, { viewport: { width: 360, height: 800 } }]) {
+        const { page, context, heard, address } = await opened(browser, folder, { bypassCSP: true, ...look });
+        const study = JSON.parse(readFileSync(join(folder, 'options.json'), 'utf8'));
+        const rows = await page.$$eval('#options tr.row', (all) => all.map((row) =>
+          Object.fromEntries(Array.from(row.cells, (cell) => [cell.dataset.head, cell.innerText.trim()]))));
+        assert.equal(rows.length, study.options.filter((one) => one.end === 'judged').length, folder);
+        for (const row of rows) {
+          const option = study.options[Number(row.option) - 1];
+          assert.equal(row.passes.startsWith('yes'), option.passes, `${folder}: option ${row.option}`);
+          assert.ok(Math.abs(parseFloat(row.used) - 100 * option.utilisation) <= 0.0501, `${folder}: ${row.used}`);
+        }
+        assert.equal(Number(rows[0].option), study.recommended_option, folder);
+        await page.addScriptTag({ content: axeSource });
+        const found = await page.evaluate(() => axe.run(document));
+        assert.deepEqual(found.violations.map((one) => [one.id, one.nodes[0].html.slice(0, 200)]), [],
+          `${folder} ${JSON.stringify(look)}`);
+        const [wide, room] = await page.evaluate(() =>
+          [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
+        assert.ok(wide <= room, `${folder}: ${wide} px wide on ${room} px`);
+        assert.deepEqual(heard.requests.filter((url) => url !== address && !url.startsWith('data:')), [], folder);
+        await page.click('#asked a');
+        assert.match(await page.innerText('h1'), new RegExp(`, option ${study.recommended_option}$`), folder);
+        assert.ok((await page.innerText('.verdict')).includes('passes'), folder);
+        assert.equal(await page.locator('#tolerances tr.row').count(), rows.length, folder);
+        await page.click('#tolerances a[href="../report.html"]');
+        assert.match(await page.innerText('h1'), /^Options of/, folder);
+        assert.deepEqual(heard.console, [], folder);
+        await context.close();
+      }
+  },
+
   async hostile(browser) {
     for (const folder of folders) {
       const { page, context, heard } = await opened(browser, folder, { viewport: { width: 360, height: 800 } });
