@@ -14,8 +14,7 @@ Report check_splice(const Case& asked, const Accuracy& accuracy, const ModelUse&
     report.sound = judged(asked, sound_splice(), accuracy, models);
     for (const WhatIf& changed : what_ifs(asked))
     {
-        report.what_if.push_back(
-            judged(changed.asked, changed.scenario, for_information(accuracy), for_information(models)));
+        report.what_if.push_back(judged(changed.asked, changed.scenario, for_information(accuracy), models));
         Judgement& scenario = report.what_if.back();
         const std::vector<std::string> notes = notes_beside_sound(report.sound, scenario);
         scenario.notes.insert(scenario.notes.end(), notes.begin(), notes.end());

@@ -55,7 +55,7 @@ std::optional<AskedScenario> asked_scenario(const Case& asked, const ExplainOpti
     for (const WhatIf& changed : what_ifs(asked))
     {
         if (changed.scenario.name == options.scenario)
-            return AskedScenario{changed, for_information(accuracy), for_information(options.models)};
+            return AskedScenario{changed, for_information(accuracy), options.models};
         names.push_back(changed.scenario.name);
     }
     fmt::print(stderr, "No scenario \"{}\" in {}. ", options.scenario, options.case_file.string());

@@ -15,8 +15,6 @@ namespace splicewright
 namespace
 {
 
-constexpr std::size_t information_share = 3;  // of the unknowns
-
 bool has_open_lap(const Case& asked, const Scenario& scenario)
 {
     return asked.joint && asked.joint->half_lap.value() > 0 && (asked.joint->penetration || !scenario.butt_fused);
@@ -37,13 +35,6 @@ ModelsTaken models_taken(const Case& asked, ModelChoice choice)
 bool is_of_revolution(const Case& asked, const Scenario& scenario)
 {
     return beyond_revolution(asked).empty() && !has_open_lap(asked, scenario);
-}
-
-ModelUse for_information(const ModelUse& use)
-{
-    ModelUse less = use;
-    if (use.choice == ModelChoice::where_needed) less.budget.dofs = use.budget.dofs / information_share;
-    return less;
 }
 
 std::int64_t free_memory()

@@ -34,9 +34,6 @@ ModelsTaken models_taken(const Case& asked, ModelChoice choice);
 // Whether the models must agree on a scenario.
 bool is_of_revolution(const Case& asked, const Scenario& scenario);
 
-// Budget of a scenario outside the verdict, unless the models were asked for by name.
-ModelUse for_information(const ModelUse& use);
-
 // Free memory of this machine in bytes, 0 where it cannot be told.
 std::int64_t free_memory();
 

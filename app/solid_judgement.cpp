@@ -136,6 +136,11 @@ Judgement judged_by_solid(const Case& asked, const Scenario& scenario, const Acc
                     "counted into its utilisation; crack growth and structural stress extrapolated to a toe are not "
                     "judged by it",
                     target));
+    if (!settled.answer.evidence.coarse_sites.empty())
+        result.notes.push_back(fmt::format(
+            "{} notches have fewer elements than their stress needs, so their error bars cannot be relied on "
+            "and no pass is given: ask for more --solid-dofs",
+            settled.answer.evidence.coarse_sites.size()));
     if (settled.answer.contact) result.notes.push_back(contact_note(asked, *settled.answer.contact));
     MeridianAnswer shown = meridian_answer(as_body_of_revolution(settled.asked, scenario), scenario, for_pictures);
     result.answer.fields = std::move(shown.fields);

@@ -41,7 +41,7 @@ TEST(SolidAnswer, WeldAndPlugsOfASideHandTheSleeveWhatItCarriesPastTheJoint)
     }
 }
 
-TEST(SolidAnswer, AgreesWithTheMeridianModelOnABodyOfRevolution)
+TEST(SolidAnswer, AgreesWithTheMeridianModelAwayFromNotchesAndTrustsNoCoarseOne)
 {
     const Case asked = sample::splice();
     const SolidModelAnswer solid = solid_model_answer(asked, {}, unknowns(250000), 40);
@@ -49,9 +49,12 @@ TEST(SolidAnswer, AgreesWithTheMeridianModelOnABodyOfRevolution)
     // A coarse mesh is too stiff, by the square of its energy error: seen 0.02 %.
     EXPECT_NEAR(solid.answer.twist.value / meridian.twist.value, 1, 2e-3);
     EXPECT_NEAR(solid.answer.share.torsion.value, meridian.share.torsion.value, 5e-3);
+    ASSERT_FALSE(solid.evidence.coarse_sites.empty());
+    EXPECT_FALSE(solid.answer.evidence.reached);
     int compared = 0;
     for (const SiteAnswer& site : solid.answer.sites)
     {
+        if (!site.id.starts_with("bar.") && site.id != "sleeve-mid" && site.id != "butt-surface") continue;
         const auto same = std::find_if(meridian.sites.begin(), meridian.sites.end(),
                                        [&](const SiteAnswer& other) { return other.id == site.id; });
         ASSERT_NE(same, meridian.sites.end()) << site.id;
@@ -62,7 +65,7 @@ TEST(SolidAnswer, AgreesWithTheMeridianModelOnABodyOfRevolution)
             ++compared;
         }
     }
-    EXPECT_GE(compared, 24);
+    EXPECT_EQ(compared, 12);
 }
 
 TEST(SolidAnswer, AModelThatDoesNotFitIntoTheMemoryIsRefusedBeforeItIsMeshed)
