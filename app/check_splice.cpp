@@ -22,7 +22,8 @@ Report check_splice(const Case& asked, const Accuracy& accuracy, const ModelUse&
     report.what_if_notes = what_if_notes(asked);
 
     report.handbook = handbook_rows(asked, report.sound.answer);
-    if (!report.sound.is_of_revolution) report.handbook = rows_of_plain_metal(report.handbook);
+    if (report.sound.judged_by_solid && !is_of_revolution(asked, sound_splice()))
+        report.handbook = rows_of_plain_metal(report.handbook);
     report.against_plain_bar = against_plain_bar(report.sound);
     for (const Side side : both_sides) report.over_bar[index(side)] = over_bar(asked, report.sound, side);
     report.making = shop_sheet(asked);

@@ -7,6 +7,7 @@
 #include <cmath>
 #include <utility>
 
+#include "app/settled_case.h"
 #include "app/solid_judgement.h"
 #include "cases/shape_limits.h"
 #include "post/notch_checks.h"
@@ -33,25 +34,8 @@ SettledSlit settled_slit(const Case& asked, const Scenario& scenario)
     if (!has_open || (load.bending == 0 && load.axial == 0)) return settled;
     const SlitClosing closing = slit_closing(asked, scenario);
     const double closes = closing.by_bending * std::abs(load.bending) + closing.by_axial * std::abs(load.axial);
-    double narrowest = INFINITY;
-    for (const Side side : both_sides)
-    {
-        const double gap = asked.sleeve->clearance[index(side)].value() / 2;
-        if (asked.sleeve->slit[index(side)] != SlitState::open || closes <= gap) continue;
-        settled.asked.sleeve->slit[index(side)] = SlitState::snug;
-        narrowest = std::min(narrowest, gap);
-    }
-    if (std::isfinite(narrowest))
-        settled.notes.push_back(
-            fmt::format("the slit closes under the peak load (bar and sleeve move {:.3f} mm towards each other, the "
-                        "gap is {:.3f} mm): solved with the faces free and with them touching, the worse counts",
-                        closes, narrowest));
+    if (const auto note = close_slits(settled.asked, closes)) settled.notes.push_back(*note);
     return settled;
-}
-
-bool toes_are_reference(const Case& asked)
-{
-    return !asked.sleeve || asked.sleeve->weld.toe_radius == reference_notch_radius;
 }
 
 bool cycles(const Load& load) { return !load.blocks.empty() || load.running_bending.value() > 0; }

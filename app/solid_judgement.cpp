@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "app/settled_case.h"
 #include "cases/beyond_revolution.h"
 #include "cases/problem.h"
 #include "cases/shape_limits.h"
@@ -48,20 +49,9 @@ struct SettledSolid
 SettledSolid settled_solid(const Case& asked, const Scenario& scenario, const SolidBudget& budget, double target)
 {
     SettledSolid settled{asked, solid_model_answer(asked, scenario, budget, target), {}};
-    if (!asked.sleeve) return settled;
-    double narrowest = INFINITY;
-    for (const Side side : both_sides)
-    {
-        const double gap = asked.sleeve->clearance[index(side)].value() / 2;
-        if (asked.sleeve->slit[index(side)] != SlitState::open || settled.answer.closes <= gap) continue;
-        settled.asked.sleeve->slit[index(side)] = SlitState::snug;
-        narrowest = std::min(narrowest, gap);
-    }
-    if (!std::isfinite(narrowest)) return settled;
-    settled.notes.push_back(
-        fmt::format("the slit closes under the peak load (bar and sleeve move {:.3f} mm towards each other, the gap is "
-                    "{:.3f} mm): solved with the faces free and with them touching, the worse counts",
-                    settled.answer.closes, narrowest));
+    const auto note = close_slits(settled.asked, settled.answer.closes);
+    if (!note) return settled;
+    settled.notes.push_back(*note);
     settled.answer = solid_model_answer(settled.asked, scenario, budget, target);
     return settled;
 }
@@ -82,6 +72,15 @@ std::string contact_note(const Case& asked, const LapContact& contact)
     return text;
 }
 
+std::optional<std::string> free_lap_note(const SolidModelAnswer& solid)
+{
+    if (solid.contact_left_out.empty()) return std::nullopt;
+    return fmt::format(
+        "the contact of the half lap did not settle ({}): its faces are taken as free, which leaves all to "
+        "sleeve and welds; the lap's corners are not known",
+        solid.contact_left_out);
+}
+
 std::string evidence_note(const SolidEvidence& evidence)
 {
     return fmt::format(
@@ -90,11 +89,6 @@ std::string evidence_note(const SolidEvidence& evidence)
         counted(static_cast<double>(evidence.dofs)), counted(static_cast<double>(evidence.coarse_dofs)),
         counted(static_cast<double>(evidence.elements)), evidence.elements_per_quarter_turn, evidence.residual,
         std::max(evidence.reaction_imbalance, 1e-16), evidence.iterations);
-}
-
-bool toes_are_reference(const Case& asked)
-{
-    return !asked.sleeve || asked.sleeve->weld.toe_radius == reference_notch_radius;
 }
 
 void append_rows(std::vector<CheckRow>& rows, std::vector<CheckRow> more)
@@ -112,7 +106,7 @@ Judgement judged_by_solid(const Case& asked, const Scenario& scenario, const Acc
     Judgement result;
     result.judged_by_solid = true;
     const std::string parts = parts_text(asked);
-    result.is_of_revolution = is_of_revolution(asked, scenario);
+    result.models_must_agree = is_of_revolution(asked, scenario);
     std::optional<SolidModelAnswer> notched;
     if (!toes_are_reference(asked))
     {
@@ -141,11 +135,11 @@ Judgement judged_by_solid(const Case& asked, const Scenario& scenario, const Acc
             "{} notches have fewer elements than their stress needs, so their error bars cannot be relied on "
             "and no pass is given: ask for more --solid-dofs",
             settled.answer.evidence.coarse_sites.size()));
+    if (const auto note = free_lap_note(settled.answer)) result.notes.push_back(*note);
     if (settled.answer.contact) result.notes.push_back(contact_note(asked, *settled.answer.contact));
     MeridianAnswer shown = meridian_answer(as_body_of_revolution(settled.asked, scenario), scenario, for_pictures);
     result.answer.fields = std::move(shown.fields);
     result.answer.hot_spots = std::move(shown.hot_spots);
-    result.solid = std::move(settled.answer);
     return result;
 }
 
@@ -153,9 +147,8 @@ void add_solid(Judgement& result, const Case& asked, const ModelUse& use)
 {
     const Scenario& scenario = result.answer.scenario;
     const std::string parts = parts_text(asked);
-    result.is_of_revolution = is_of_revolution(asked, scenario);
-    result.solid = solid_model_answer(asked, scenario, with_free_memory(use), solid_accuracy_pct);
-    const SolidModelAnswer& solid = *result.solid;
+    result.models_must_agree = is_of_revolution(asked, scenario);
+    const SolidModelAnswer solid = solid_model_answer(asked, scenario, with_free_memory(use), solid_accuracy_pct);
     result.models = model_rows(result.answer, solid.answer);
     const std::vector<std::string> worse = sites_worse_in_solid(result.models);
     for (CheckRow& row : checks_of(asked, {solid.answer, solid.answer, nullptr}))
@@ -170,6 +163,7 @@ void add_solid(Judgement& result, const Case& asked, const ModelUse& use)
     result.notes.push_back(fmt::format("the solid model stands beside the meridian model{}{}",
                                        parts.empty() ? "" : ", because of ", parts));
     result.notes.push_back(evidence_note(solid.evidence));
+    if (const auto note = free_lap_note(solid)) result.notes.push_back(*note);
     if (solid.contact) result.notes.push_back(contact_note(asked, *solid.contact));
 }
 

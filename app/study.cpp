@@ -95,6 +95,7 @@ Study study_from(const Case& base, const std::filesystem::path& case_file, const
                  const Accuracy& accuracy)
 {
     Study study{case_file, base.text, variations, accuracy, {}, {}, {}, false};
+    study.models.budget.n_threads = 1;  // options are what runs side by side
     if (base.load.history) study.history = base.load.history->file;
     hash_companions(study);
     return study;

@@ -64,4 +64,12 @@ double toe_tangent_on_bar(const SleeveWeld& weld)
     return weld.toe_radius.value() * std::tan(turn / 2);
 }
 
+WeldThroat weld_throat(const Case& asked, Side side)
+{
+    const double bar = asked.bar[index(side)]->sections.front().diameter.value() / 2;
+    const double b = asked.sleeve->weld.leg_on_bar.value(), s = asked.sleeve->weld.leg_on_sleeve.value();
+    const double face = std::hypot(b, s), size = b * s / face;
+    return {size, bar + size / 2 * b / face};
+}
+
 }  // namespace splicewright

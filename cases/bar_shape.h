@@ -40,4 +40,11 @@ double sleeve_reach(const Sleeve& sleeve, Side side);
 //   radius tan(turn / 2), turn = angle between the bar's surface and the weld's face
 double toe_tangent_on_bar(const SleeveWeld& weld);
 
+// Throat of a sleeve weld: the height of the triangle of its legs, and the radius of its middle, mm.
+struct WeldThroat
+{
+    double size = 0, radius = 0;
+};
+WeldThroat weld_throat(const Case& asked, Side side);
+
 }  // namespace splicewright

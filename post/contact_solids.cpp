@@ -17,6 +17,7 @@ namespace
 
 using regular::box;
 using regular::Curving;
+using regular::everywhere;
 using regular::hold;
 using regular::move_nodes;
 using regular::place;
@@ -29,8 +30,6 @@ const ElasticConstants steel{210000, 0.3};
 constexpr double strip = 2.5;  // of half-widths that are meshed evenly
 
 double plane_modulus() { return steel.E / (1 - steel.nu * steel.nu); }
-
-bool all(const Eigen::Vector3d& /*p*/) { return true; }
 
 NodeForces no_load(const SolidMesh& mesh) { return NodeForces::Zero(3, static_cast<Eigen::Index>(mesh.nodes.size())); }
 
@@ -54,7 +53,7 @@ TouchingSolids press_fit(int rings)
     // Chords lie inside the circle by this factor.
     const double chord = std::cos(pi / (3 * rings));
     set_regions(made.mesh, [&](const Eigen::Vector3d& p) { return p.head<2>().norm() > Fit::bar * chord ? 1 : 0; });
-    split_between(made.mesh, 0, 1, "fit", all);
+    split_between(made.mesh, 0, 1, "fit", everywhere);
     hold(made.body, made.mesh,
          [](const Eigen::Vector3d& p)
          {
@@ -98,7 +97,7 @@ TouchingSolids cylinder_on_flat(int n)
                });
     made.body.steel = {steel, steel};
     set_regions(made.mesh, [](const Eigen::Vector3d& p) { return p.z() > 0 ? 1 : 0; });
-    split_between(made.mesh, 0, 1, "touch", all);
+    split_between(made.mesh, 0, 1, "touch", everywhere);
     hold(made.body, made.mesh,
          [](const Eigen::Vector3d& p)
          { return (p.x() == 0 ? 1 : 0) + 2 + (p.z() < -Hertz::block * (1 - 1e-9) ? 4 : 0); });
@@ -129,7 +128,7 @@ TouchingSolids twisted_lap(int rings, double torque)
                 [](const Eigen::Vector3d& p) {
                     return p.z() < 20 ? 0 : p.z() > 40 ? 1 : p.y() > 0 ? 0 : 1;
                 });
-    split_between(made.mesh, 0, 1, "lap", all);
+    split_between(made.mesh, 0, 1, "lap", everywhere);
     made.body.steel = {steel, {198000, 0.29}};
     hold(made.body, made.mesh,
          [](const Eigen::Vector3d& p)

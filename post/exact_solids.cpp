@@ -16,6 +16,7 @@ namespace
 
 using regular::box;
 using regular::Curving;
+using regular::everywhere;
 using regular::hold;
 using regular::kept_part;
 using regular::move_nodes;
@@ -25,8 +26,6 @@ constexpr double pi = std::numbers::pi;
 constexpr double pressure = 100;  // MPa
 constexpr double torque = 1e5;    // N mm
 const ElasticConstants steel{210000, 0.3};
-
-bool everywhere(const Eigen::Vector3d& /*p*/) { return true; }
 
 // Radial and hoop stress turned from the direction of p, across z.
 Stress6 turned(const Eigen::Vector3d& p, double radial, double hoop, double shear, double axial)

@@ -1,8 +1,12 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "post/model_rows.h"
 
+#include <fmt/format.h>
+
 #include <algorithm>
 #include <cmath>
+
+#include "post/number_words.h"
 
 namespace splicewright
 {
@@ -34,6 +38,28 @@ std::vector<ModelRow> model_rows(const MeridianAnswer& meridian, const MeridianA
         add("axial", same->axial, site.axial, per_kilonewton);
     }
     return rows;
+}
+
+std::string model_text(const std::vector<ModelRow>& rows, bool must_agree)
+{
+    if (rows.empty()) return "";
+    std::string text = fmt::format(
+        "\nVon Mises stress by both models, MPa per kN·m, axial per kN\n{:<17} {:<8} {:>9} {:<8}"
+        " {:>9} {:<8} {:>8}\n",
+        "site", "load", "meridian", "error", "solid", "error", "apart");
+    std::size_t n_agree = 0;
+    const auto error = [](const Measured& value)
+    { return error_words(value.value != 0 ? 100 * value.error / value.value : 0); };
+    for (const ModelRow& row : rows)
+    {
+        n_agree += row.agrees ? 1 : 0;
+        text += fmt::format("{:<17} {:<8} {:>9.4g} {:<8} {:>9.4g} {:<8} {:>+6.1f} %{}\n", row.site, row.load,
+                            row.meridian.value, error(row.meridian), row.solid.value, error(row.solid),
+                            row.meridian.value != 0 ? 100 * (row.solid.value / row.meridian.value - 1) : 0,
+                            must_agree && !row.agrees ? " !" : "");
+    }
+    return text + fmt::format("{} of {} agree within the sum of both error bars{}\n\n", n_agree, rows.size(),
+                              must_agree ? "; !: does not" : "; the solid model shows what is no body of revolution");
 }
 
 std::vector<std::string> sites_worse_in_solid(const std::vector<ModelRow>& rows)

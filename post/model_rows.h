@@ -15,12 +15,14 @@ struct ModelRow
     std::string site;
     std::string load;          // "torsion", "bending", "axial"
     Measured meridian, solid;  // MPa
-    // Within the sum of their bars. Only asked of a body of revolution.
-    bool agrees = false;
+    bool agrees = false;       // within the sum of their bars
 };
 
 // Von Mises stresses of the sites that both have.
 std::vector<ModelRow> model_rows(const MeridianAnswer& meridian, const MeridianAnswer& solid);
+
+// A table of both side by side; rows that should agree and do not are marked. Empty without rows.
+std::string model_text(const std::vector<ModelRow>& rows, bool must_agree);
 
 // Sites where the solid model's stress is higher than the meridian model's by more than both bars.
 std::vector<std::string> sites_worse_in_solid(const std::vector<ModelRow>& rows);

@@ -198,9 +198,12 @@ void add_parent(std::vector<CheckRow>& rows, const Case& asked, const SiteAnswer
         [&](const std::string& name, const std::string& check, const std::string& method, WeldCurves curves)
     {
         curves.normal.provenance = curves.shear.provenance = Provenance::from_memory;
-        CheckRow row = nominal_row(
-            asked, {site.id, name, check, fmt::format("structural stress by finite elements; {}", method)},
-            site_unit_stress(site), curves, "a cap for metal away from welds; the notch of a shoulder is not in it");
+        CheckRow row =
+            nominal_row(asked, {site.id, name, check, fmt::format("structural stress by finite elements; {}", method)},
+                        site_unit_stress(site), curves,
+                        site.id.starts_with("lap-corner.")
+                            ? "the corner's own notch is in the stress"
+                            : "a cap for metal away from welds; the notch of a shoulder is not in it");
         if (site.id.starts_with("bar."))
             row.not_valid_because = "for information: a plain bar away from welds is judged by machine-design practice";
         rows.push_back(row);

@@ -18,7 +18,6 @@
 #include "post/torque_flow.h"
 #include "post/weld_surface.h"
 #include "solver/meridian.h"
-#include "solver/solid_answer.h"
 
 namespace splicewright
 {
@@ -29,10 +28,9 @@ struct Judgement
     // What is judged. Where the solid model alone can show the case, its numbers; hot spots and fields are then those
     // of the same shaft as a body of revolution, and `notes` say so.
     MeridianAnswer answer;
-    std::optional<SolidModelAnswer> solid;  // where the solid model was solved
-    bool judged_by_solid = false;           // else it stands beside the meridian model
-    std::vector<ModelRow> models;           // both side by side; of a body that is not of revolution they may differ
-    bool is_of_revolution = true;
+    bool judged_by_solid = false;
+    std::vector<ModelRow> models;   // both side by side, where both were solved
+    bool models_must_agree = true;  // false of a body that is not of revolution
     std::vector<CheckRow> checks;
     std::vector<CrackGrowth> crack_growth;
     std::vector<std::string> notes;  // what had to be assumed for this scenario

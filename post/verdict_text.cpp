@@ -379,7 +379,7 @@ std::string verdict_text(const Report& report, Emphasis emphasis, RowsShown show
     text += against_lines(report, shown) + stiffness_line(report) + running_lines(report.asked, report.running_true) +
             handbook_line(report.handbook) +
             (shown == RowsShown::all ? handbook_table(report.handbook) : std::string()) +
-            evidence_line(report.sound.answer);
+            model_text(report.sound.models, report.sound.models_must_agree) + evidence_line(report.sound.answer);
     text += paragraph("Not there", report.sound.answer.absent_sites);
     text += default_text(report.asked, shown);
     return text + fmt::format("\n\n{}", caution_lines(report, shown));

@@ -32,6 +32,12 @@ void add_place_at(const SurfacePlaces& places, double s, SurfacePlaces& to)
 
 }  // namespace
 
+std::optional<double> end_margin(double length, double diameter, double free_of_ends)
+{
+    if (length < least_plain_diameters * diameter) return std::nullopt;
+    return std::min(free_of_ends * diameter, 0.45 * length);
+}
+
 SurfacePlaces clear_places(const SurfacePlaces& places, const std::array<double, 2>& outermost)
 {
     SurfacePlaces kept;
@@ -44,8 +50,9 @@ SurfacePlaces kept_places(const SurfacePlaces& places, double free_of_ends)
 {
     if (free_of_ends <= 0 || places.s.empty()) return places;
     const double length = places.s.back();
-    if (length < least_plain_diameters * 2 * places.r.front()) return {};
-    const double margin = std::min(free_of_ends * 2 * places.r.front(), 0.45 * length);
+    const std::optional<double> kept_off = end_margin(length, 2 * places.r.front(), free_of_ends);
+    if (!kept_off) return {};
+    const double margin = *kept_off;
     SurfacePlaces kept;
     add_place_at(places, margin, kept);
     for (std::size_t i = 0; i < places.s.size(); ++i)

@@ -121,7 +121,7 @@ void refuse_what_has_no_stand_in(const Case& asked)
             throw CannotCompute(
                 {asked.file, 0, 0, part.field, fmt::format("\"{}\"", part.value),
                  fmt::format("cannot be computed by the meridian model: {} make no body of revolution", part.what),
-                 "weld the sleeve all round and leave plug welds out"});
+                 "leave out --model meridian: the solid model takes such a case"});
 }
 
 }  // namespace

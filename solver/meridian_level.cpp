@@ -9,6 +9,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "cases/bar_shape.h"
 #include "cases/problem.h"
 #include "mesh/gmsh_mesher.h"
 #include "solver/fit_pressure.h"
@@ -154,34 +155,17 @@ std::vector<SiteAnswer> read_sites(const Case& asked, const Level& level)
         {
             SiteAnswer& site = sites[i];
             site.id = paths[i].id;
-            site.brackets.push_back(reader.read(paths[i]));
-            const SitePeak torsion = site_peak(site.brackets.back(), {1, 0, 0, 0});
-            const SitePeak bending = site_peak(site.brackets.back(), {0, 1, 0, 0});
-            const SitePeak axial = site_peak(site.brackets.back(), {0, 0, 1, 0});
-            site.torsion = worse(site.torsion, unit_peak(torsion));
-            site.bending = worse(site.bending, unit_peak(bending));
-            site.axial = worse(site.axial, unit_peak(axial));
-            site.z = torsion.z;
-            site.r = torsion.r;
+            add_bracket(site, reader.read(paths[i]));
         }
     }
     return sites;
-}
-
-// Middle of the throat of a sleeve weld, mm from the axis.
-double throat_radius(const Case& asked, Side side)
-{
-    const double bar = asked.bar[index(side)]->sections.front().diameter.value() / 2;
-    const double b = asked.sleeve->weld.leg_on_bar.value(), s = asked.sleeve->weld.leg_on_sleeve.value();
-    const double face = std::hypot(b, s), throat = b * s / face;
-    return bar + throat / 2 * b / face;
 }
 
 WeldForce weld_force(const Case& asked, const Level& level, Side side)
 {
     const std::string s = name_of(side);
     WeldForce weld;
-    weld.radius = throat_radius(asked, side);
+    weld.radius = weld_throat(asked, side).radius;
     const double ring = 2 * std::numbers::pi * weld.radius, half_ring = ring / 2;
     const double outward = side == Side::right ? 1 : -1;
     const auto larger = [](double& keep, double candidate)
@@ -268,6 +252,19 @@ void collect_evidence(Level& level)
 }
 
 }  // namespace
+
+void add_bracket(SiteAnswer& site, SiteStress stress)
+{
+    site.brackets.push_back(std::move(stress));
+    const SiteStress& read = site.brackets.back();
+    if (read.z.size() == 0) return;
+    const SitePeak torsion = site_peak(read, {1, 0, 0, 0});
+    site.torsion = worse(site.torsion, unit_peak(torsion));
+    site.bending = worse(site.bending, unit_peak(site_peak(read, {0, 1, 0, 0})));
+    site.axial = worse(site.axial, unit_peak(site_peak(read, {0, 0, 1, 0})));
+    site.z = torsion.z;
+    site.r = torsion.r;
+}
 
 Level solved_level(const Case& asked, const Scenario& scenario, const Outline& outline, const MeshSize& size)
 {

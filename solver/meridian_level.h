@@ -37,6 +37,9 @@ struct Level
 
 Level solved_level(const Case& asked, const Scenario& scenario, const Outline& outline, const MeshSize& size);
 
+// Adds one more way in which the slit may hang together, and takes the worse of the peaks; their errors are 0.
+void add_bracket(SiteAnswer& site, SiteStress stress);
+
 // The fields of the first bracket, for pictures and files. Takes the mesh out of the level.
 SolvedFields solved_fields(Level&& level);
 

@@ -42,6 +42,8 @@ SolidMesh box(const BoxShape& shape);
 using Move = std::function<Eigen::Vector3d(const Eigen::Vector3d&)>;
 void move_nodes(SolidMesh& mesh, const Move& move);
 
+inline bool everywhere(const Eigen::Vector3d& /*p*/) { return true; }
+
 // Region of each element by the centre of its corners.
 void set_regions(SolidMesh& mesh, const std::function<int(const Eigen::Vector3d&)>& region_at);
 

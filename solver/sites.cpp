@@ -5,6 +5,8 @@
 #include <cmath>
 #include <numbers>
 
+#include "solver/kept_places.h"
+
 namespace splicewright
 {
 namespace
@@ -14,7 +16,6 @@ namespace
 // plane or across it, which 24 angles hold. Beside other loads the square of a stress falls short of its peak by at
 // most (1 - cos 3 deg)/2, 0.07 %, of its swing.
 constexpr int angles_of_bending = 24, angles_beside_others = 120;
-constexpr double undisturbed_diameters = 0.6;  // Saint-Venant: what a notch disturbs has died out by then
 
 std::vector<MeshEdge> edges_on(const Mesh& mesh, const std::string& curve, const std::string& region_prefix)
 {

@@ -33,15 +33,6 @@ struct SolidEvidence
     std::vector<std::string> coarse_sites;  // with fewer elements on their notch than it needs
 };
 
-// What pictures and files show of a solid model: one mesh and its unit displacements in the first bracket.
-struct SolidFields
-{
-    SolidMesh mesh;
-    std::vector<std::string> regions;
-    std::vector<ElasticConstants> steel;
-    SolidUnitDisplacements unit;
-};
-
 // The solid model's answer for one scenario. Its numbers have the places of the meridian model's, so that both are
 // judged alike: in bending the largest over a turn, found by superposition of two directions.
 struct SolidModelAnswer
@@ -49,18 +40,19 @@ struct SolidModelAnswer
     MeridianAnswer answer;                                // without hot spots and fields
     std::vector<std::vector<WeldMetalForce>> weld_metal;  // [brackets][places]
     std::optional<LapContact> contact;                    // of the last bracket that has one
-    double closes = 0;  // mm, that bar and sleeve come together in the slit under the peak load
+    std::string contact_left_out;  // why the faces of a lap are taken as free; empty: their contact was solved
+    double closes = 0;             // mm, that bar and sleeve come together in the slit under the peak load
     SolidEvidence evidence;
-    SolidFields fields;
 };
 
 // Meshes twice, solves, and sets error bars from the change between the meshes; see solid_bars.h.
-// The sleeve is left out where both of its welds are lost.
+// The sleeve is left out where both of its welds are lost and no plugs hold it. Where the contact of a lap does not
+// settle, its faces are free.
 // Throws CannotCompute when no mesh or no balanced solution is found, or when the memory does not suffice.
 SolidModelAnswer solid_model_answer(const Case& asked, const Scenario& scenario, const SolidBudget& budget,
                                     double target_pct);
 
-// Bytes that meshing and solving that many unknowns take at most. Measured, with a third to spare.
+// Bytes that meshing and solving that many unknowns take at most: about twice what was measured.
 std::int64_t solid_memory(std::size_t dofs);
 
 }  // namespace splicewright

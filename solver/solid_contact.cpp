@@ -196,7 +196,7 @@ ContactAnswer SolidContact::solution(const SolidMesh& mesh, const NodeForces& lo
         }
     }
     if (answer.steps > p.contact.most_steps)
-        throw CannotCompute(
+        throw ContactUnsettled(
             {"", 0, 0, "contact", fmt::format("{:.1e} mm, {:.1e}", answer.penetration, answer.tension),
              fmt::format("penetration must fall to {:.1e} mm and pull to {:.1e} of the largest pressure",
                          p.contact.penetration, p.contact.tension),

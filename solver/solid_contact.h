@@ -5,6 +5,7 @@
 #include <memory>
 #include <vector>
 
+#include "cases/problem.h"
 #include "solver/solid_contact_surface.h"
 #include "solver/solid_system.h"
 
@@ -51,6 +52,12 @@ struct ContactAnswer
     double seconds = 0;
 };
 
+// The active set did not come to rest.
+class ContactUnsettled : public CannotCompute
+{
+    using CannotCompute::CannotCompute;
+};
+
 // One set-up of the solver for all loads.
 class SolidContact
 {
@@ -62,7 +69,7 @@ public:
     SolidContact(SolidContact&&) noexcept;
 
     [[nodiscard]] const SolidSetUp& set_up() const;
-    // Throws CannotCompute when the contact does not settle, or when parts come loose from each other.
+    // Throws ContactUnsettled when the contact does not settle, CannotCompute when parts come loose from each other.
     // mesh: the same.
     [[nodiscard]] ContactAnswer solution(const SolidMesh& mesh, const NodeForces& load);
 

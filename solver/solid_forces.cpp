@@ -1,8 +1,6 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "solver/solid_forces.h"
 
-#include <Eigen/Geometry>
-
 #include "solver/solid_element.h"
 
 namespace splicewright
@@ -52,18 +50,6 @@ SharedForces shared_forces(const SolidMesh& mesh, const std::vector<ElasticConst
         result.force.col(static_cast<Eigen::Index>(i)) = sums[i];
     }
     return result;
-}
-
-ForceAndMoment sum_of(const SharedForces& forces)
-{
-    ForceAndMoment sum;
-    for (Eigen::Index i = 0; i < forces.force.cols(); ++i)
-    {
-        const Eigen::Vector3d place = forces.place.col(i), force = forces.force.col(i);
-        sum.force += force;
-        sum.moment += place.cross(force);
-    }
-    return sum;
 }
 
 }  // namespace splicewright

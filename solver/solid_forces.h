@@ -25,11 +25,4 @@ SharedForces shared_forces(const SolidMesh& mesh, const std::vector<ElasticConst
                            const Eigen::Matrix3Xd& displacement, std::int32_t region,
                            const std::function<bool(std::int32_t)>& other);
 
-// Sum of the forces, and of their moments about the origin: N, N mm.
-struct ForceAndMoment
-{
-    Eigen::Vector3d force{0, 0, 0}, moment{0, 0, 0};
-};
-ForceAndMoment sum_of(const SharedForces& forces);
-
 }  // namespace splicewright

@@ -10,7 +10,9 @@
 #include <numbers>
 
 #include "cases/problem.h"
+#include "solver/meridian_level.h"
 #include "solver/slit_ties.h"
+#include "solver/solid_body.h"
 #include "solver/solid_loads.h"
 #include "solver/solid_weld.h"
 
@@ -68,35 +70,40 @@ double least_modulus(const std::vector<ElasticConstants>& steel)
 class Solver
 {
 public:
-    Solver(const Case& asked, SolidLevel& level, const SolidSettings& settings)
-        : asked_(asked), level_(level), mesh_(level.mesh.mesh), settings_(settings), loads_(unit_forces(mesh_))
+    Solver(const Case& asked, SolidLevel& level, const SolidSettings& settings, LapContactUse use)
+        : use_(use),
+          asked_(asked),
+          level_(level),
+          mesh_(level.mesh.mesh),
+          settings_(settings),
+          loads_(unit_forces(mesh_))
     {
     }
 
     void solve()
     {
-        const std::vector<std::string> lap = lap_faces(mesh_);
+        const std::vector<std::string> lap =
+            use_ == LapContactUse::solved ? lap_faces(mesh_) : std::vector<std::string>{};
         for (const Ties& ties : slit_ties(asked_))
         {
             // Free faces leave most to sleeve and welds. Faces that touch load the corners of the lap; what they hold
             // in tension during a part of a turn in bending would part, so that the sleeve is judged by the free ones
             // too.
-            add(ties, LapFaces::free, {});
-            if (!lap.empty()) add(ties, LapFaces::touching, lap);
+            add(ties, {});
+            if (!lap.empty()) add(ties, lap);
         }
     }
 
 private:
-    void add(const Ties& ties, LapFaces faces, const std::vector<std::string>& lap)
+    // touching: faces of the lap that touch; none: all are free.
+    void add(const Ties& ties, const std::vector<std::string>& touching)
     {
         SolidBracket bracket;
-        bracket.lap = faces;
         SolidBody body;
         body.steel = level_.steel;
         NodeForces press = NodeForces::Zero(3, static_cast<Eigen::Index>(mesh_.nodes.size()));
-        const bool pressed = tie_slits(ties, body, bracket, press);
-        if (faces == LapFaces::touching)
-            body = with_closed_lap(std::move(body), lap, pressed ? &press : nullptr, bracket);
+        const bool pressed = tie_slits(ties, body, press);
+        if (!touching.empty()) body = with_closed_lap(std::move(body), touching, pressed ? &press : nullptr, bracket);
         std::vector<NodeForces> loads = loads_;
         if (pressed) loads.push_back(press);
         const Clock::time_point begin = Clock::now();
@@ -124,7 +131,7 @@ private:
     }
 
     // True with a press fit, whose forces are then in `press`.
-    bool tie_slits(const Ties& ties, SolidBody& body, SolidBracket& bracket, NodeForces& press) const
+    bool tie_slits(const Ties& ties, SolidBody& body, NodeForces& press) const
     {
         const std::array<double, 2> overlap = press_overlap(asked_);
         bool pressed = false;
@@ -140,7 +147,6 @@ private:
                     body.bonded.insert(body.bonded.end(), pairs.begin(), pairs.end());
                     continue;
                 }
-                bracket.slit_held = true;
                 const double gap = -overlap[index(side)];
                 pressed = pressed || gap != 0;
                 for (const ContactPlace& place : contact_surface(mesh_, name, [](auto&) { return 0.0; }).places)
@@ -214,21 +220,13 @@ private:
         contact.relieved_by_bending = pressed > 0 ? taken / pressed : 0;
     }
 
+    LapContactUse use_;
     const Case& asked_;
     SolidLevel& level_;
     const SolidMesh& mesh_;
     const SolidSettings& settings_;
     std::vector<NodeForces> loads_;
 };
-
-UnitPeak unit_peak(const SitePeak& peak) { return {{peak.von_mises, 0}, {peak.principal, 0}, {peak.shear, 0}}; }
-
-UnitPeak worse(const UnitPeak& a, const UnitPeak& b)
-{
-    return {{std::max(a.von_mises.value, b.von_mises.value), 0},
-            {std::max(a.principal.value, b.principal.value), 0},
-            {std::max(a.shear.value, b.shear.value), 0}};
-}
 
 void read_sites(const Case& asked, const Scenario& scenario, SolidLevel& level)
 {
@@ -241,13 +239,7 @@ void read_sites(const Case& asked, const Scenario& scenario, SolidLevel& level)
         {
             SiteAnswer& site = sites[i];
             site.id = paths[i].id;
-            site.brackets.push_back(surfaces.at(paths[i]));
-            if (site.brackets.back().z.size() == 0) continue;
-            const SitePeak torsion = site_peak(site.brackets.back(), {1, 0, 0, 0});
-            site.torsion = worse(site.torsion, unit_peak(torsion));
-            site.bending = worse(site.bending, unit_peak(site_peak(site.brackets.back(), {0, 1, 0, 0})));
-            site.axial = worse(site.axial, unit_peak(site_peak(site.brackets.back(), {0, 0, 1, 0})));
-            site.z = torsion.z, site.r = torsion.r;
+            add_bracket(site, surfaces.at(paths[i]));
         }
     }
     for (SiteAnswer& site : sites)
@@ -261,11 +253,12 @@ std::int32_t region_named(const SolidLevel& level, const std::string& name)
 }
 
 // Forces on the right half of the sleeve at the joint plane.
-ForceAndMoment sleeve_at_joint(const SolidLevel& level, const Eigen::Matrix3Xd& displacement)
+Resultant sleeve_at_joint(const SolidLevel& level, const Eigen::Matrix3Xd& displacement)
 {
     const std::int32_t left = region_named(level, "sleeve.left"), right = region_named(level, "sleeve.right");
-    return sum_of(shared_forces(level.mesh.mesh, level.steel, displacement, right,
-                                [&](std::int32_t other) { return other == left; }));
+    const SharedForces forces = shared_forces(level.mesh.mesh, level.steel, displacement, right,
+                                              [&](std::int32_t other) { return other == left; });
+    return resultant_of(forces.place, forces.force);
 }
 
 // Relative turn of the ends about an axis, or their relative motion, by the work of the unit load.
@@ -320,12 +313,12 @@ void refuse_poor_balance(const SolidLevel& level)
 }  // namespace
 
 SolidLevel solved_solid_level(const Case& asked, const Scenario& scenario, SolidMeshAnswer mesh,
-                              const SolidSettings& settings)
+                              const SolidSettings& settings, LapContactUse use)
 {
     SolidLevel level;
     level.mesh = std::move(mesh);
     level.steel = steel_by_region(asked, level.mesh.regions);
-    Solver(asked, level, settings).solve();
+    Solver(asked, level, settings, use).solve();
     const Clock::time_point solved = Clock::now();
     read_sites(asked, scenario, level);
     read_sections(asked, level);

@@ -15,13 +15,6 @@
 namespace splicewright
 {
 
-// How the faces of a half lap and of a held slit are taken in one solution.
-enum class LapFaces
-{
-    free,      // nothing passes
-    touching,  // what the peak load presses together stays together in its normal direction, without friction
-};
-
 // What the contact of the lap's faces came to under the peak load.
 struct LapContact
 {
@@ -52,8 +45,6 @@ struct WeldMetalForce
 // One way in which slit and lap hang together.
 struct SolidBracket
 {
-    LapFaces lap = LapFaces::free;
-    bool slit_held = false;
     SolidUnitDisplacements unit;
     std::optional<LapContact> contact;
     std::vector<WeldMetalForce> weld_metal;
@@ -76,9 +67,15 @@ struct SolidLevel
     std::int64_t bytes = 0;
 };
 
+enum class LapContactUse
+{
+    solved,
+    left_out,  // faces of a lap are free
+};
+
 // Solves one mesh. The body is free; its ends carry the unit loads by tractions with exact resultants.
 // Throws CannotCompute when a solution is poor or does not fit into the memory.
 SolidLevel solved_solid_level(const Case& asked, const Scenario& scenario, SolidMeshAnswer mesh,
-                              const SolidSettings& settings);
+                              const SolidSettings& settings, LapContactUse use = LapContactUse::solved);
 
 }  // namespace splicewright

@@ -14,8 +14,6 @@ namespace splicewright
 namespace
 {
 
-constexpr double undisturbed_diameters = 0.6, least_plain_diameters = 0.9;  // as in the meridian model
-
 bool everywhere(const Eigen::Vector3d&) { return true; }
 
 // The plain stretches of a bar, without what its ends disturb.
@@ -28,10 +26,9 @@ std::vector<std::array<double, 2>> plain_stretches(const Outline& section, const
         const OutlinePoint a = section.points[static_cast<std::size_t>(curve.start)],
                            b = section.points[static_cast<std::size_t>(curve.end)];
         if (std::abs(a.r - b.r) > 1e-9) continue;
-        const double low = std::min(a.z, b.z), high = std::max(a.z, b.z), length = high - low, diameter = 2 * a.r;
-        if (length < least_plain_diameters * diameter) continue;
-        const double margin = std::min(undisturbed_diameters * diameter, 0.45 * length);
-        stretches.push_back({low + margin, high - margin});
+        const double low = std::min(a.z, b.z), high = std::max(a.z, b.z);
+        if (const auto margin = end_margin(high - low, 2 * a.r, undisturbed_diameters))
+            stretches.push_back({low + *margin, high - *margin});
     }
     return stretches;
 }

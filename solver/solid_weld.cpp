@@ -19,20 +19,6 @@ namespace
 
 constexpr double pi = std::numbers::pi;
 
-// Middle of the throat of a sleeve weld and its size, mm.
-struct Throat
-{
-    double radius = 0, size = 0;
-};
-
-Throat throat_of(const Case& asked, Side side)
-{
-    const double bar = asked.bar[index(side)]->sections.front().diameter.value() / 2;
-    const double b = asked.sleeve->weld.leg_on_bar.value(), s = asked.sleeve->weld.leg_on_sleeve.value();
-    const double face = std::hypot(b, s), size = b * s / face;
-    return {bar + size / 2 * b / face, size};
-}
-
 SharedForces between(const SolidLevel& level, const Eigen::Matrix3Xd& displacement, const std::string& on,
                      const std::string& from)
 {
@@ -129,7 +115,7 @@ double end_weight(double from_end, double over) { return std::clamp(1.5 - from_e
 std::vector<Part> weld_parts(const Case& asked, Side side)
 {
     const SleeveWeld& weld = asked.sleeve->weld;
-    const Throat throat = throat_of(asked, side);
+    const WeldThroat throat = weld_throat(asked, side);
     const double start = weld.start[index(side)].value(), length = throat.radius * weld.coverage.value();
     const double over = std::min(weld.leg_on_bar.value(), length / 3), radius = throat.radius;
     const double z = (side == Side::right ? 1 : -1) * sleeve_reach(*asked.sleeve, side);
@@ -193,7 +179,7 @@ WeldForce solid_weld_force(const Case& asked, const SolidLevel& level, Side side
     EXPECTS(asked.sleeve && asked.sleeve->weld.goes_all_round());
     const std::string s = name_of(side);
     WeldForce weld;
-    weld.radius = throat_of(asked, side).radius;
+    weld.radius = weld_throat(asked, side).radius;
     const double ring = 2 * pi * weld.radius, half_ring = ring / 2, outward = side == Side::right ? 1 : -1;
     for (const SolidBracket& bracket : level.brackets)
     {

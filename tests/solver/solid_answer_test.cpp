@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numbers>
 
@@ -39,6 +40,19 @@ TEST(SolidAnswer, WeldAndPlugsOfASideHandTheSleeveWhatItCarriesPastTheJoint)
                 torque -= plug.torsion(1) * std::hypot(plug.place.x(), plug.place.y());
         EXPECT_NEAR(std::abs(torque), solid.answer.share.torsion.value, 1e-3);
     }
+}
+
+// The sleeve then hangs on its plugs alone, three on each side.
+TEST(SolidAnswer, PlugsCarryTheSleeveWhereBothOfItsWeldsAreLost)
+{
+    Scenario lost;
+    lost.sleeve_weld_fused[0] = lost.sleeve_weld_fused[1] = false;
+    const SolidModelAnswer solid = solid_model_answer(sample::plugged_splice(), lost, unknowns(150000), 40);
+    std::array<double, 2> torque{0, 0};
+    for (const WeldMetalForce& plug : solid.weld_metal.front())
+        torque[plug.place.z() < 0 ? 0 : 1] += plug.torsion(1) * std::hypot(plug.place.x(), plug.place.y());
+    EXPECT_GT(solid.answer.share.torsion.value, 0.05);
+    for (const double by_plugs : torque) EXPECT_NEAR(std::abs(by_plugs), solid.answer.share.torsion.value, 1e-3);
 }
 
 TEST(SolidAnswer, AgreesWithTheMeridianModelAwayFromNotchesAndTrustsNoCoarseOne)

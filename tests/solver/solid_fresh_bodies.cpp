@@ -17,6 +17,7 @@ namespace
 
 using regular::box;
 using regular::Curving;
+using regular::everywhere;
 using regular::hold;
 using regular::kept_part;
 using regular::Move;
@@ -28,8 +29,6 @@ constexpr double pi = std::numbers::pi;
 constexpr double pressure = 80;  // MPa
 constexpr double torque = 2e5;   // N mm
 const ElasticConstants metal{72000, 0.34};
-
-bool everywhere(const Eigen::Vector3d& /*p*/) { return true; }
 
 // From -1 to 1, the same for the same corner: late digits of a sine, whose spread is all that counts.
 double chance(const Eigen::Vector3i& corner, int axis)

@@ -16,6 +16,16 @@ const sectionsOfASplice = ['asked', 'drawing', 'governs', 'what-if', 'checks', '
   'assumptions', 'evidence', 'cautions'];
 const largestBytes = 4e6;
 
+// Without a finding, and no wider than the window.
+async function isAccessible(page, where) {
+  await page.addScriptTag({ content: axeSource });
+  const found = await page.evaluate(() => axe.run(document));
+  assert.deepEqual(found.violations.map((one) => [one.id, one.nodes[0].html.slice(0, 200)]), [], where);
+  const [wide, room] = await page.evaluate(() =>
+    [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
+  assert.ok(wide <= room, `${where}: ${wide} px wide on ${room} px`);
+}
+
 const claims = {
   async sections(browser, options = {}) {
     for (const folder of folders) {
@@ -84,13 +94,7 @@ const claims = {
         // All that folds is looked at as well.
         await page.$$eval('details', (all) => all.slice(0, 12).forEach((one) => { one.open = true; }));
         await openView(page);
-        await page.addScriptTag({ content: axeSource });
-        const found = await page.evaluate(() => axe.run(document));
-        assert.deepEqual(found.violations.map((one) => [one.id, one.nodes[0].html.slice(0, 200)]), [],
-          `${folder} ${JSON.stringify(look)}`);
-        const [wide, room] = await page.evaluate(() =>
-          [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
-        assert.ok(wide <= room, `${folder}: ${wide} px wide on ${room} px`);
+        await isAccessible(page, `${folder} ${JSON.stringify(look)}`);
         await context.close();
       }
   },
@@ -140,13 +144,7 @@ const claims = {
           assert.ok(Math.abs(parseFloat(row.used) - 100 * option.utilisation) <= 0.0501, `${folder}: ${row.used}`);
         }
         assert.equal(Number(rows[0].option), study.recommended_option, folder);
-        await page.addScriptTag({ content: axeSource });
-        const found = await page.evaluate(() => axe.run(document));
-        assert.deepEqual(found.violations.map((one) => [one.id, one.nodes[0].html.slice(0, 200)]), [],
-          `${folder} ${JSON.stringify(look)}`);
-        const [wide, room] = await page.evaluate(() =>
-          [document.documentElement.scrollWidth, document.documentElement.clientWidth]);
-        assert.ok(wide <= room, `${folder}: ${wide} px wide on ${room} px`);
+        await isAccessible(page, `${folder} ${JSON.stringify(look)}`);
         assert.deepEqual(heard.requests.filter((url) => url !== address && !url.startsWith('data:')), [], folder);
         await page.click('#asked a');
         assert.match(await page.innerText('h1'), new RegExp(`, option ${study.recommended_option}$`), folder);
