@@ -105,6 +105,7 @@ Judgement judged_by_solid(const Case& asked, const Scenario& scenario, const Acc
     SettledSolid settled = settled_solid(asked, scenario, budget, target);
     Judgement result;
     result.judged_by_solid = true;
+    result.solid_dofs = use.budget.dofs;
     const std::string parts = parts_text(asked);
     result.models_must_agree = is_of_revolution(asked, scenario);
     std::optional<SolidModelAnswer> notched;
@@ -149,6 +150,7 @@ void add_solid(Judgement& result, const Case& asked, const ModelUse& use)
     const std::string parts = parts_text(asked);
     result.models_must_agree = is_of_revolution(asked, scenario);
     const SolidModelAnswer solid = solid_model_answer(asked, scenario, with_free_memory(use), solid_accuracy_pct);
+    result.solid_dofs = use.budget.dofs;
     result.models = model_rows(result.answer, solid.answer);
     const std::vector<std::string> worse = sites_worse_in_solid(result.models);
     for (CheckRow& row : checks_of(asked, {solid.answer, solid.answer, nullptr}))

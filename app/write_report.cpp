@@ -63,7 +63,8 @@ ScenarioView scenario_view(const Report& report, const Judgement& judgement)
 void write_fields(const Report& report, const std::filesystem::path& folder, WrittenReport& written)
 {
     const CombinedLoad load = peak_load(report.asked);
-    const std::string load_text = peak_load_text(report.asked);
+    const std::string load_text =
+        peak_load_text(report.asked) + (report.sound.judged_by_solid ? ", shown as a body of revolution" : "");
     const SolvedFields& fields = report.sound.answer.fields;
     const FieldFileRequest files{fields, load, load_text, report.asked.title, version(), folder};
     write_section_file(files);

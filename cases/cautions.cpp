@@ -98,7 +98,7 @@ void add_making_cautions(std::vector<std::string>& cautions, const Case& asked)
     if (asked.joint->offset.value() > 0 || asked.joint->tilt.value() > 0)
         cautions.push_back(
             fmt::format("The bars are out of line as built ({} of offset, {} of tilt). That counts for the balance "
-                        "only: the bending it brings is not in the stresses.",
+                        "only: the bending it brings is in the stresses of the solid model and of no other.",
                         short_mm(asked.joint->offset.value()), in_words(asked.joint->tilt.value(), Dimension::angle)));
     if (!asked.making || !asked.making->overall_length) return;
     const double wanted = asked.making->overall_length->value(), drawn = drawn_length(asked);

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include "cases/units.h"
 #include "post/number_words.h"
 #include "post/site_loads.h"
 
@@ -51,6 +52,25 @@ std::vector<std::string> load_words(const Case& asked)
         lines.push_back(fmt::format("{} revolutions under {:.3g} N·m of bending", counted(load.revolutions),
                                     load.running_bending.value() / newton_millimetre_per_newton_metre));
     return lines;
+}
+
+std::vector<std::string> partial_weld_words(const Case& asked)
+{
+    std::vector<std::string> list;
+    if (!asked.sleeve) return list;
+    const SleeveWeld& weld = asked.sleeve->weld;
+    const auto degrees = [](Radian angle) { return angle.value() / radian_per_degree; };
+    if (!weld.goes_all_round())
+        list.push_back(
+            fmt::format("Each sleeve weld covers {:.4g}° of the circumference: the left one from {:.4g}°, the "
+                        "right one from {:.4g}° on.",
+                        degrees(weld.coverage), degrees(weld.start[0]), degrees(weld.start[1])));
+    for (const PlugRing& ring : asked.sleeve->plugs)
+        list.push_back(fmt::format(
+            "{} plug weld{} of Ø{:g} mm at z = {:g} mm, the first at {:.4g}°, {}.", ring.count,
+            ring.count == 1 ? "" : "s", ring.diameter.value(), ring.at.value(), degrees(ring.start),
+            ring.depth ? fmt::format("filled {:g} mm deep", ring.depth->value()) : std::string("filled flush")));
+    return list;
 }
 
 const char* kind_name(CheckKind kind) { return kind == CheckKind::strength ? "strength" : "fatigue"; }

@@ -6,6 +6,7 @@
 #include <array>
 #include <cmath>
 
+#include "post/asked_words.h"
 #include "post/dimensions.h"
 #include "post/drawing_views.h"
 #include "post/version.h"
@@ -149,6 +150,7 @@ std::vector<std::string> notes_of(const Case& asked, const std::optional<ShopShe
     notes.emplace_back("Weld symbols: ISO 2553, system A (from memory: verify). z: leg, s: depth of fusion.");
     if (asked.sleeve && asked.sleeve->weld.leg_on_bar != asked.sleeve->weld.leg_on_sleeve)
         notes.emplace_back("Of two legs, the first lies along the bar and the second up the sleeve.");
+    for (const std::string& sentence : partial_weld_words(asked)) notes.push_back("NOT DRAWN: " + sentence);
     notes.push_back(fmt::format("Welds: quality level {} of ISO 5817. Fillet filler {}, butt filler {}.",
                                 name_of(making->quality), asked.sleeve ? asked.sleeve->weld.filler.name : "none",
                                 asked.joint->filler.name));

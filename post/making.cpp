@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "post/making.h"
 
+#include "post/asked_words.h"
+
 namespace splicewright
 {
 
@@ -9,6 +11,7 @@ std::optional<ShopSheet> shop_sheet(const Case& asked)
     if (!asked.joint || !asked.making) return std::nullopt;
     ShopSheet sheet;
     sheet.quality = asked.making->quality;
+    sheet.partial_welds = partial_weld_words(asked);
     sheet.cut = cut_plan(asked);
     if (asked.sleeve)
         for (const Side side : both_sides) sheet.bores.push_back(bore_band(asked, side));

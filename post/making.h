@@ -26,6 +26,7 @@ struct InspectionStep
 struct ShopSheet
 {
     QualityLevel quality = QualityLevel::B;
+    std::vector<std::string> partial_welds;  // sentences on welds that the amounts below do not know
     CutPlan cut;
     std::vector<BoreBand> bores;      // left, right; empty without a sleeve
     std::vector<WeldDeposit> welds;   // butt, then the sleeve welds

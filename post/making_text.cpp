@@ -139,9 +139,12 @@ std::string inspection_lines(const std::vector<InspectionStep>& steps)
 
 std::string shop_text(const ShopSheet& sheet)
 {
-    return fmt::format("Shop sheet, weld quality level {}\n{}{}{}{}{}{}", name_of(sheet.quality), cut_lines(sheet.cut),
-                       bore_lines(sheet.bores), weld_lines(sheet.welds), steel_lines(sheet.steels),
-                       heat_lines(sheet.heat), inspection_lines(sheet.inspection)) +
+    std::string partial;
+    for (const std::string& sentence : sheet.partial_welds)
+        partial += "  " + wrapped("Not in sheet and drawing: " + sentence, 4) + "\n";
+    return fmt::format("Shop sheet, weld quality level {}\n{}{}{}{}{}{}{}", name_of(sheet.quality), partial,
+                       cut_lines(sheet.cut), bore_lines(sheet.bores), weld_lines(sheet.welds),
+                       steel_lines(sheet.steels), heat_lines(sheet.heat), inspection_lines(sheet.inspection)) +
            "  Sources and how far each can be trusted: result.json, docs/methods.md\n";
 }
 

@@ -19,6 +19,23 @@ Measured scaled(const Measured& unit, double factor) { return {unit.value * fact
 
 }  // namespace
 
+std::size_t n_agreeing(const std::vector<ModelRow>& rows)
+{
+    return static_cast<std::size_t>(
+        std::count_if(rows.begin(), rows.end(), [](const ModelRow& row) { return row.agrees; }));
+}
+
+double apart_pct(const ModelRow& row)
+{
+    return row.meridian.value != 0 ? 100 * (row.solid.value / row.meridian.value - 1) : 0;
+}
+
+std::string agreement_words(const std::vector<ModelRow>& rows, bool must_agree)
+{
+    return fmt::format("{} of {} agree within the sum of both error bars{}", n_agreeing(rows), rows.size(),
+                       must_agree ? "; !: does not" : "; the solid model shows what is no body of revolution");
+}
+
 std::vector<ModelRow> model_rows(const MeridianAnswer& meridian, const MeridianAnswer& solid)
 {
     std::vector<ModelRow> rows;
@@ -47,19 +64,15 @@ std::string model_text(const std::vector<ModelRow>& rows, bool must_agree)
         "\nVon Mises stress by both models, MPa per kN·m, axial per kN\n{:<17} {:<8} {:>9} {:<8}"
         " {:>9} {:<8} {:>8}\n",
         "site", "load", "meridian", "error", "solid", "error", "apart");
-    std::size_t n_agree = 0;
     const auto error = [](const Measured& value)
     { return error_words(value.value != 0 ? 100 * value.error / value.value : 0); };
     for (const ModelRow& row : rows)
     {
-        n_agree += row.agrees ? 1 : 0;
         text += fmt::format("{:<17} {:<8} {:>9.4g} {:<8} {:>9.4g} {:<8} {:>+6.1f} %{}\n", row.site, row.load,
-                            row.meridian.value, error(row.meridian), row.solid.value, error(row.solid),
-                            row.meridian.value != 0 ? 100 * (row.solid.value / row.meridian.value - 1) : 0,
+                            row.meridian.value, error(row.meridian), row.solid.value, error(row.solid), apart_pct(row),
                             must_agree && !row.agrees ? " !" : "");
     }
-    return text + fmt::format("{} of {} agree within the sum of both error bars{}\n\n", n_agree, rows.size(),
-                              must_agree ? "; !: does not" : "; the solid model shows what is no body of revolution");
+    return text + agreement_words(rows, must_agree) + "\n\n";
 }
 
 std::vector<std::string> sites_worse_in_solid(const std::vector<ModelRow>& rows)

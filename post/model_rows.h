@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include <cstddef>
 #include <string>
 #include <vector>
 
@@ -17,6 +18,14 @@ struct ModelRow
     Measured meridian, solid;  // MPa
     bool agrees = false;       // within the sum of their bars
 };
+
+std::size_t n_agreeing(const std::vector<ModelRow>& rows);
+
+// The solid model's stress over the meridian model's, %; 0 where the latter is 0.
+double apart_pct(const ModelRow& row);
+
+// "28 of 30 agree within the sum of both error bars; !: does not"
+std::string agreement_words(const std::vector<ModelRow>& rows, bool must_agree);
 
 // Von Mises stresses of the sites that both have.
 std::vector<ModelRow> model_rows(const MeridianAnswer& meridian, const MeridianAnswer& solid);

@@ -8,6 +8,7 @@
 #include "cases/units.h"
 #include "post/line_chart.h"
 #include "post/making_text.h"
+#include "post/model_rows.h"
 #include "post/number_words.h"
 #include "post/page_sections.h"
 #include "post/service.h"
@@ -142,6 +143,34 @@ Markup error_table(const MeridianAnswer& answer)
     return table(shown);
 }
 
+Markup model_table(const Judgement& sound)
+{
+    if (sound.models.empty()) return {};
+    const auto error = [](const Measured& value)
+    { return number_cell(value.value != 0 ? error_words(100 * value.error / value.value) : "-"); };
+    PageTable shown{"Von Mises stress by both models, MPa per kN·m, axial per kN",
+                    {"Site", "Load", "Meridian model", "Error", "Solid model", "Error", "Apart"},
+                    {}};
+    for (const ModelRow& row : sound.models)
+        shown.rows.push_back(
+            {{words_cell(row.site), words_cell(row.load), number_cell(fmt::format("{:.4g}", row.meridian.value)),
+              error(row.meridian), number_cell(fmt::format("{:.4g}", row.solid.value)), error(row.solid),
+              number_cell(
+                  fmt::format("{:+.1f} %{}", apart_pct(row), sound.models_must_agree && !row.agrees ? " !" : ""))},
+             {},
+             false});
+    return subsection("Two models side by side",
+                      paragraph(agreement_words(sound.models, sound.models_must_agree) + ".") + table(shown));
+}
+
+// Of the solid model the size; its accuracy is what that size gives.
+std::string run_again_options(const Judgement& sound)
+{
+    if (sound.judged_by_solid) return fmt::format("--model solid --solid-dofs {}", sound.solid_dofs);
+    const std::string accuracy = fmt::format("--accuracy {:g}", sound.answer.evidence.accuracy_pct);
+    return sound.models.empty() ? accuracy : fmt::format("{} --model both --solid-dofs {}", accuracy, sound.solid_dofs);
+}
+
 }  // namespace
 
 Markup kept_file(const PageFile& file, const char* role)
@@ -219,27 +248,36 @@ Markup evidence_section(const PageContent& page)
 {
     const MeridianAnswer& answer = page.report.sound.answer;
     const Evidence& e = answer.evidence;
-    Facts list{{"Mesh", words(fmt::format("{} elements of six nodes, {} nodes, {} unknowns, after {} meshes",
-                                          e.elements, e.nodes, e.unknowns, e.levels))},
+    const Judgement& sound = page.report.sound;
+    Facts list{{"Mesh", words(fmt::format("{} {}, {} nodes, {} unknowns, after {} meshes", e.elements,
+                                          sound.judged_by_solid ? "tetrahedra of ten nodes" : "elements of six nodes",
+                                          e.nodes, e.unknowns, e.levels))},
                {"Accuracy", words(fmt::format("every site within {:.2g} %, {:g} % asked: {}", e.worst_error_pct,
                                               e.accuracy_pct, e.reached ? "reached" : "NOT REACHED"))},
-               {"Residual", words(fmt::format("{:.1e}", e.residual))},
-               {"Balance of the loads", words(fmt::format("{:.1e} at the ends, {:.1e} at the joint",
-                                                          e.reaction_imbalance, e.section_imbalance))},
-               {"Worst element", words(fmt::format("smallest angle {:.1f}°, smallest Jacobian ratio {:.2f}",
-                                                   e.smallest_angle_deg, e.smallest_jacobian_ratio))},
-               {"Program", words(fmt::format("splicewright {}", version()))}};
-    Markup inside = facts("Mesh, error and balance", list) + error_table(answer);
+               {"Residual", words(fmt::format("{:.1e}", e.residual))}};
+    if (sound.judged_by_solid)
+    {
+        list.emplace_back("Balance of the loads", words(fmt::format("{:.1e}", e.reaction_imbalance)));
+        list.emplace_back("Worst element", words(fmt::format("Jacobian ratio {:.2f}", e.smallest_jacobian_ratio)));
+    }
+    else
+    {
+        list.emplace_back("Balance of the loads", words(fmt::format("{:.1e} at the ends, {:.1e} at the joint",
+                                                                    e.reaction_imbalance, e.section_imbalance)));
+        list.emplace_back("Worst element", words(fmt::format("smallest angle {:.1f}°, smallest Jacobian ratio {:.2f}",
+                                                             e.smallest_angle_deg, e.smallest_jacobian_ratio)));
+    }
+    list.emplace_back("Program", words(fmt::format("splicewright {}", version())));
+    Markup inside = facts("Mesh, error and balance", list) + error_table(answer) + model_table(sound);
     const PageExtras& extras = page.extras;
     Markup again = kept_file(extras.case_file, "The case");
     for (const PageFile& file : extras.companions) again += kept_file(file, "It names");
     for (const std::string& name : extras.left_out)
         again += element("p", {{"class", "warning"}},
                          words("Too large to be kept in this page, keep it beside the case: ") + user_words(name));
-    again +=
-        element("p", fmt::format("Save it and run it again: splicewright check CASE --accuracy {:g}. The same case "
-                                 "and version give the same numbers.",
-                                 e.accuracy_pct));
+    again += element("p", fmt::format("Save it and run it again: splicewright check CASE {}. The same case and version "
+                                      "give the same numbers.",
+                                      run_again_options(sound)));
     again += folded("The case file",
                     element("pre", {{"tabindex", "0"}, {"dir", "auto"}}, words(extras.case_file.bytes)), true);
     return section(page.terms, "evidence", "Evidence", inside + subsection("The case itself", again));

@@ -152,6 +152,11 @@ Markup pictures_section(const PageContent& page)
     if (!page.extras.why_no_pictures.empty())
         inside += element("p", {{"class", "warning"}},
                           words("No pictures could be drawn: " + page.extras.why_no_pictures + "."));
+    if (report.sound.judged_by_solid)
+        inside +=
+            element("p", {{"class", "warning"}},
+                    words("Colours and curves show the same shaft as a body of revolution, its welds all round and "
+                          "without plug welds; the values at the named sites are those of the solid model."));
     inside += view_in_three_dimensions(page);
     if (!report.torque_flow.empty())
     {

@@ -173,6 +173,8 @@ Markup making_section(const PageContent& page)
     if (!report.making) return {};
     const ShopSheet& sheet = *report.making;
     Markup inside = paragraph("The shop sheet: print this section and take it to the bench with the drawing.");
+    if (!sheet.partial_welds.empty())
+        inside += subsection("Welds that sheet and drawing do not show", list_of(sheet.partial_welds));
     inside += subsection("Cut and bore", cut_table(report.asked, sheet.cut) + bore_table(sheet.bores));
     inside += subsection("Welds and heat", weld_table(sheet.welds) + steel_table(sheet.steels) + heat_part(sheet.heat));
     inside += subsection("Sequence", sequence_table(work_sequence(report.asked, sheet)));

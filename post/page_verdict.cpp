@@ -88,6 +88,9 @@ void add_splice_facts(Facts& list, const Case& asked)
                       words(fmt::format("leg {} on the bar, {} up the sleeve, filler ", mm_and_inch(weld.leg_on_bar),
                                         mm_and_inch(weld.leg_on_sleeve))) +
                           user_words(weld.filler.name));
+    Markup partial;
+    for (const std::string& sentence : partial_weld_words(asked)) partial += element("li", sentence);
+    if (!partial.empty()) list.emplace_back("Not all round, plugs", element("ul", partial));
 }
 
 Markup asked_facts(const Case& asked)

@@ -29,6 +29,7 @@ struct Judgement
     // of the same shaft as a body of revolution, and `notes` say so.
     MeridianAnswer answer;
     bool judged_by_solid = false;
+    std::size_t solid_dofs = 0;     // unknowns that were asked for, where the solid model was solved
     std::vector<ModelRow> models;   // both side by side, where both were solved
     bool models_must_agree = true;  // false of a body that is not of revolution
     std::vector<CheckRow> checks;

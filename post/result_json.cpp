@@ -355,6 +355,19 @@ Json loads(const Load& load)
     return json;
 }
 
+Json models(const Judgement& sound)
+{
+    if (sound.models.empty()) return nullptr;
+    Json rows = Json::array();
+    for (const ModelRow& row : sound.models)
+        rows.push_back({{"site", row.site},
+                        {"load", row.load},
+                        {"meridian_MPa", measured(row.meridian, 1)},
+                        {"solid_MPa", measured(row.solid, 1)},
+                        {"agrees", row.agrees}});
+    return {{"must_agree", sound.models_must_agree}, {"rows", rows}};
+}
+
 }  // namespace
 
 std::string result_json(const Report& report)
@@ -379,6 +392,7 @@ std::string result_json(const Report& report)
     json["sections"] = sections(asked, answer);
     json["crack_growth"] = crack_growth(report.sound.crack_growth);
     json["service"] = service(report.asked, report.sound.checks);
+    json["models"] = models(report.sound);
     json["what_if"] = what_if(report);
     json["what_if_notes"] = report.what_if_notes;
     json["against_plain_bar"] = report.against_plain_bar ? against(*report.against_plain_bar) : Json(nullptr);
@@ -391,7 +405,12 @@ std::string result_json(const Report& report)
     json["defaults"] = defaults(asked);
     json["cautions"] = report.cautions;
     json["evidence"] = evidence(answer.evidence);
-    if (report.sound.judged_by_solid) json["evidence"]["model"] = "solid";
+    if (report.sound.judged_by_solid)
+    {
+        json["evidence"]["model"] = "solid";
+        for (const char* of_sections : {"section_imbalance", "smallest_angle_deg"})
+            json["evidence"][of_sections] = nullptr;
+    }
     return json.dump(2, ' ', false, nlohmann::json::error_handler_t::replace) + "\n";
 }
 

@@ -11,6 +11,6 @@ namespace splicewright
 // The report as JSON, described by docs/result.schema.json. Every number in it is finite (a promise).
 std::string result_json(const Report& report);
 
-constexpr int result_schema_version = 3;
+constexpr int result_schema_version = 4;
 
 }  // namespace splicewright

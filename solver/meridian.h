@@ -91,7 +91,7 @@ struct Evidence
     double mesh_seconds = 0, solve_seconds = 0, recover_seconds = 0;
 };
 
-// The meridian model's answer for one scenario.
+// The answer for one scenario, of the meridian model or, with the same places, of the solid model.
 struct MeridianAnswer
 {
     Scenario scenario;

@@ -98,6 +98,19 @@ TEST(ResultSchema, RefusesANumberThatIsNone)
     EXPECT_NE(complaints(changed), "");
 }
 
+TEST(ResultSchema, HoldsForBothModelsSideBySide)
+{
+    Report report = coarse_report(quick_example);
+    EXPECT_TRUE(Json::parse(result_json(report))["models"].is_null());
+    report.sound.models.push_back({"toe.left", "torsion", {120, 2}, {130, 5}, false});
+    Json result = Json::parse(result_json(report));
+    EXPECT_EQ(complaints(result), "");
+    EXPECT_EQ(result["models"]["rows"][0]["solid_MPa"]["value"], 130);
+    EXPECT_EQ(result["models"]["rows"][0]["agrees"], false);
+    result["models"]["rows"][0].erase("agrees");
+    EXPECT_NE(complaints(result), "");
+}
+
 TEST(ResultSchema, HasTheVersionOfTheResult)
 {
     EXPECT_EQ(schema_text()["properties"]["schema"]["const"], result_schema_version);

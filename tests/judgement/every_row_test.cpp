@@ -7,6 +7,7 @@
 
 #include "app/check_splice.h"
 #include "app/scenarios.h"
+#include "post/weld_metal_checks.h"
 #include "tests/docs/documents.h"
 #include "tests/judgement/second_opinion.h"
 
@@ -27,7 +28,7 @@ MeridianAnswer with_notches(const Case& asked, double radius_mm, double pct)
 SolvedCase solved_case(const Report& report)
 {
     const Case& asked = report.asked;
-    SolvedCase solved{asked, report.sound.answer, report.sound.answer, std::nullopt, std::nullopt};
+    SolvedCase solved{asked, report.sound.answer, report.sound.answer, {}, {}, {}};
     if (asked.sleeve && asked.sleeve->weld.toe_radius != Millimetre{1})
         solved.notched = with_notches(asked, 1, accuracy_pct);
     for (const CheckRow& row : report.sound.checks)
@@ -70,6 +71,38 @@ TEST(EveryRow, OfTheExamplesIsWhatASecondComputationGives)
     }
     for (const std::string& kind : occurring) EXPECT_TRUE(computed.contains(kind)) << kind;
     EXPECT_GE(computed.size(), 52U);
+}
+
+// Forces that are made up: the solid model's own are held against statics in tests/solver.
+TEST(EveryRow, OfWeldMetalIsWhatASecondComputationGives)
+{
+    SolvedCase solved;
+    solved.asked = example_case("cases/examples/hill-climb-rear-left.toml");
+    ASSERT_FALSE(solved.asked.load.blocks.empty());
+    const std::vector<std::string> sites{"plug-edge.1", "plug-edge.2", "weld-end.1", "weld-end.2", "throat.right"};
+    double z = -25;
+    for (const std::string& site : sites)
+        for (const double turn : {0.3, 1.9})  // of one site two places: the worse counts
+        {
+            WeldMetalForce metal;
+            metal.site = site, metal.area = 30 + turn, metal.length = 6, metal.place = {14, turn, z};
+            metal.torsion = {2e-3 * std::cos(turn), 8e-3 * std::sin(turn), -3e-3};
+            metal.towards_x = {0.02 * turn, 0.004, 0.003}, metal.towards_y = {-0.01, 0.015, 0.005 * turn};
+            metal.axial = {0.01, -0.02, 0.03};
+            solved.metal.push_back(metal);
+            z += 11;
+        }
+    SolidModelAnswer solid;
+    solid.weld_metal = {solved.metal};
+    const std::vector<CheckRow> rows = weld_metal_checks(solved.asked, solid);
+    EXPECT_EQ(rows.size(), 2 * sites.size());
+    for (const CheckRow& row : rows)
+    {
+        const std::optional<Opinion> opinion = second_opinion(solved, row.id);
+        ASSERT_TRUE(opinion.has_value()) << row.id;
+        EXPECT_GT(row.utilisation, 0.01) << row.id;
+        EXPECT_NEAR(row.utilisation, opinion->utilisation, opinion->tolerance * row.utilisation) << row.id;
+    }
 }
 
 TEST(EveryRow, OfAKindThatIsNotKnownHasNoSecondOpinion)

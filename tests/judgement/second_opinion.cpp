@@ -67,6 +67,10 @@ std::optional<Opinion> second_opinion(const SolvedCase& solved, const std::strin
     const std::size_t first = id.find('/'), second = id.find('/', first + 1);
     const RowId parts{id.substr(0, first), id.substr(first + 1, second - first - 1),
                       second == std::string::npos ? "" : id.substr(second + 1)};
+    const bool is_metal = std::any_of(solved.metal.begin(), solved.metal.end(),
+                                      [&](const WeldMetalForce& metal) { return metal.site == parts.site; });
+    if (is_metal)
+        return parts.kind == "strength" ? second_metal_strength(solved, parts) : second_metal_fatigue(solved, parts);
     if (parts.kind == "strength") return second_strength(solved, parts);
     if (parts.name == "crack-growth") return second_crack_growth(solved, parts);
     for (const char* plain : {"bar.", "shoulder.", "groove."})

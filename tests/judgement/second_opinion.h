@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "post/report.h"
+#include "solver/solid_level.h"
 #include "solver/stress_intensity.h"
 
 namespace splicewright
@@ -19,6 +20,7 @@ struct SolvedCase
     MeridianAnswer notched;                 // all notches of 1 mm
     std::optional<MeridianAnswer> small;    // all notches of 0.05 mm, where a wall is thin
     std::optional<StressIntensities> tips;  // with a joint
+    std::vector<WeldMetalForce> metal;      // of the solid model, where it answers
 };
 
 // The utilisation of a row before its error bar, computed a second time from the numbers of the case and the unit
@@ -41,6 +43,8 @@ struct RowId
 std::optional<Opinion> second_strength(const SolvedCase& solved, const RowId& id);
 std::optional<Opinion> second_weld_fatigue(const SolvedCase& solved, const RowId& id);
 std::optional<Opinion> second_shaft_fatigue(const SolvedCase& solved, const RowId& id);
+std::optional<Opinion> second_metal_strength(const SolvedCase& solved, const RowId& id);
+std::optional<Opinion> second_metal_fatigue(const SolvedCase& solved, const RowId& id);
 std::optional<Opinion> second_crack_growth(const SolvedCase& solved, const RowId& id);
 
 // Shared by the four.

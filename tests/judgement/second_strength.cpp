@@ -168,6 +168,29 @@ std::optional<Opinion> throat(const SolvedCase& solved, const RowId& id)
                                  { return std::max(mises(stress) / allowed, stress.normal / (0.9 * fu / 1.25)); })};
 }
 
+// f_u / (sqrt(3) beta_w gamma_M2) of the weakest of filler, sleeve and bar.
+double simplified_strength(const Case& asked, int side)
+{
+    const Material* weakest = &asked.sleeve->weld.filler;
+    for (const Material* other : {&asked.sleeve->material, &asked.bar.at(static_cast<std::size_t>(side))->material})
+        if (other->tensile < weakest->tensile) weakest = other;
+    return weakest->tensile.value() / (std::sqrt(3.0) * correlation(weakest->name) * 1.25);
+}
+
+double largest_force(const Case& asked, const WeldMetalForce& metal)
+{
+    const Peak peak = peak_of(asked);
+    double largest = 0;
+    for (int step = 0; step < 3600; ++step)
+    {
+        const double angle = step * pi / 1800;
+        const Eigen::Vector3d turned = std::cos(angle) * metal.towards_x + std::sin(angle) * metal.towards_y;
+        largest =
+            std::max(largest, (peak.torque * metal.torsion + peak.pull * metal.axial + peak.couple * turned).norm());
+    }
+    return largest;
+}
+
 std::optional<Opinion> of_bar(const SolvedCase& solved, const RowId& id, const SiteAnswer* site)
 {
     const int side = side_number(id.site);
@@ -190,6 +213,17 @@ std::optional<Opinion> of_bar(const SolvedCase& solved, const RowId& id, const S
 }
 
 }  // namespace
+
+std::optional<Opinion> second_metal_strength(const SolvedCase& solved, const RowId& id)
+{
+    if (!id.name.empty()) return std::nullopt;
+    Opinion worst{0, 1e-3};  // rows look at every third degree of the turn: 1 - cos 1.5 deg
+    for (const WeldMetalForce& metal : solved.metal)
+        if (metal.site == id.site)
+            worst.utilisation = std::max(worst.utilisation, largest_force(solved.asked, metal) / metal.area /
+                                                                simplified_strength(solved.asked, metal.place.z() > 0));
+    return worst;
+}
 
 std::optional<Opinion> second_strength(const SolvedCase& solved, const RowId& id)
 {

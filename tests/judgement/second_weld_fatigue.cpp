@@ -267,7 +267,44 @@ std::optional<Opinion> butt(const SolvedCase& solved, const RowId& id)
                           asked.joint->penetration ? 80 : 100)};
 }
 
+// Force of a unit couple: largest over a turn of a part of it, on a finer turn than a degree.
+template <class Part>
+double largest_in_a_turn(const WeldMetalForce& metal, const Part& part)
+{
+    double largest = 0;
+    for (int step = 0; step < 3600; ++step)
+    {
+        const double angle = step * pi / 1800;
+        largest = std::max(
+            largest, part(Eigen::Vector3d(metal.towards_x * std::cos(angle) + metal.towards_y * std::sin(angle))));
+    }
+    return largest;
+}
+
+Unit metal_unit(const WeldMetalForce& metal)
+{
+    // On the cylinder of the bar, which a plug stands on, outward is across; around a fillet the axis is across, too.
+    const bool plug = metal.site.starts_with("plug");
+    const auto across = [plug](const Eigen::Vector3d& f)
+    { return plug ? std::abs(f.z()) : std::sqrt(f.x() * f.x() + f.z() * f.z()); };
+    const auto along = [plug](const Eigen::Vector3d& f)
+    { return plug ? std::sqrt(f.x() * f.x() + f.y() * f.y()) : std::abs(f.y()); };
+    const double pull = across(metal.torsion) / metal.area, shear = along(metal.torsion) / metal.area;
+    return {std::sqrt(shear * shear + std::pow(80.0 / 36.0 * pull, 2)), largest_in_a_turn(metal, across) / metal.area,
+            largest_in_a_turn(metal, along) / metal.area};
+}
+
 }  // namespace
+
+std::optional<Opinion> second_metal_fatigue(const SolvedCase& solved, const RowId& id)
+{
+    if (id.name != "throat-iiw") return std::nullopt;
+    Opinion worst{0, 1e-3};  // rows look at every third degree of the turn: 1 - cos 1.5 deg
+    for (const WeldMetalForce& metal : solved.metal)
+        if (metal.site == id.site)
+            worst.utilisation = std::max(worst.utilisation, by_iiw(solved.asked.load, metal_unit(metal), 36, 80));
+    return worst;
+}
 
 std::optional<Opinion> second_weld_fatigue(const SolvedCase& solved, const RowId& id)
 {

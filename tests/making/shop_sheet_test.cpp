@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include <algorithm>
+#include <numbers>
 
 #include "cases/random_case.h"
 #include "post/making_text.h"
@@ -198,6 +199,21 @@ TEST(ShopSheet, IsNotThereForAPlainShaft)
     EXPECT_FALSE(shop_sheet(accepted("[left]\nmaterial = \"C45 +N\"\n[[left.section]]\nlength = \"200 mm\"\ndiameter = "
                                      "\"28 mm\"\n[load]\npeak_torque = \"500 N*m\"\n"))
                      .has_value());
+}
+
+// The amounts and the drawing are those of welds that go all round: a sheet that kept silent would be built so.
+TEST(ShopSheet, TellsPartialAndPlugWeldsThatItDoesNotCount)
+{
+    Case asked = made_splice("", "");
+    EXPECT_TRUE(shop_sheet(asked)->partial_welds.empty());
+    asked.sleeve->weld.coverage = Radian{1.5 * std::numbers::pi};
+    asked.sleeve->weld.start[1] = Radian{std::numbers::pi / 2};
+    asked.sleeve->plugs.push_back({3, Millimetre{8}, Millimetre{-22}, Millimetre{5}, Radian{0}});
+    const ShopSheet sheet = *shop_sheet(asked);
+    EXPECT_TRUE(
+        says(sheet.partial_welds, "covers 270° of the circumference: the left one from 0°, the right one from 90°"));
+    EXPECT_TRUE(says(sheet.partial_welds, "3 plug welds of Ø8 mm at z = -22 mm, the first at 0°, filled 5 mm deep"));
+    EXPECT_NE(shop_text(sheet).find("Not in sheet and drawing: 3 plug welds"), std::string::npos);
 }
 
 }  // namespace
