@@ -174,6 +174,10 @@ std::vector<std::string> cautions_of(const Case& asked)
         cautions.push_back(
             "No load that repeats is given (no torque blocks and no bending): nothing is said about "
             "fatigue, which is how a spliced shaft usually fails.");
+    else if (asked.load.blocks.empty())
+        cautions.push_back(
+            "No torque cycles are given ([[load.block]] or torque_history): fatigue counts the bending of each turn "
+            "only; starts and gear changes are NOT counted.");
     return cautions;
 }
 

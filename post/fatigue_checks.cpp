@@ -122,6 +122,17 @@ double more_than_99_percent(const Rating& rating)
     return rating.survival.value_or(0) > 0.99 ? (1 - 0.08 * deviations_below_mean(*rating.survival)) / 0.814 : 1;
 }
 
+double life_at_upper_end(std::vector<StressBlock> blocks, const ShaftSnLine& line, double error_pct)
+{
+    for (StressBlock& block : blocks)
+    {
+        block.stress.alternating = (1 + error_pct / 100) * block.stress.alternating;
+        block.stress.mean = (1 + error_pct / 100) * block.stress.mean;
+    }
+    const double damage = shaft_fatigue(blocks, line, shaft_miner_limit).value.damage;
+    return damage > 0 ? shaft_miner_limit / damage : INFINITY;
+}
+
 CheckRow shaft_row(const Case& asked, const SiteAnswer& site)
 {
     const PlainSite plain = plain_site(asked, site.id);
@@ -157,7 +168,7 @@ CheckRow shaft_row(const Case& asked, const SiteAnswer& site)
     const ShaftSnLine line{plain.material->tensile, limit, f};
     const Sourced<ShaftFatigue> fatigue = shaft_fatigue(blocks, line, shaft_miner_limit);
     row.demand = fatigue.value.utilisation;
-    row.life = fatigue.value.damage > 0 ? shaft_miner_limit / fatigue.value.damage : INFINITY;
+    row.life = life_at_upper_end(blocks, line, row.error_pct);
     row.brief = fmt::format("damage {:.2g}", fatigue.value.damage);
     row.utilisation = fatigue.value.utilisation * (1 + row.error_pct / 100);
     row.worked = endurance_steps(query, *endurance.value);

@@ -9,7 +9,7 @@
 #include <numbers>
 
 #include "cases/bar_shape.h"
-#include "post/press_fit.h"
+#include "post/press_bore_check.h"
 #include "post/section_strength.h"
 #include "post/site_loads.h"
 #include "post/stress_concentration.h"
@@ -211,11 +211,7 @@ void add_press_fit(std::vector<HandbookRow>& rows, const Case& asked, const Meri
     for (const Side side : both_sides)
     {
         if (asked.sleeve->slit[index(side)] != SlitState::press) continue;
-        const Bar& bar = *asked.bar[index(side)];
-        lame = press_fit_stress({bar.sections.front().diameter, bar.bore, asked.sleeve->outer_diameter,
-                                 -asked.sleeve->clearance[index(side)], bar.material.elastic_modulus,
-                                 asked.sleeve->material.elastic_modulus, bar.material.poisson_ratio,
-                                 asked.sleeve->material.poisson_ratio});
+        lame = press_fit_of(asked, side);
         sum += lame.value.pressure.value();
         ++count;
     }

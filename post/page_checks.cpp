@@ -90,7 +90,8 @@ PageRow scenario_row(const Report& report, const Judgement& judgement)
     const Service service = service_of(report.asked, judgement.checks);
     const bool carries = report.asked.load.peak_torque.value() > 0 && service.torque_carried > 0;
     PageRow row{{words_cell(judgement.answer.scenario.name),
-                 {pass_mark(judgement.passes())},
+                 {pass_mark(judgement.passes()) +
+                  (judgement.answer.evidence.reached ? Markup{} : words(" accuracy not reached"))},
                  words_cell(used_at(governing(judgement.checks, CheckKind::strength))),
                  words_cell(used_at(governing(judgement.checks, CheckKind::fatigue))),
                  number_cell(carries ? in_newton_metre(NewtonMillimetre(service.torque_carried)) + " N·m" : "-"),

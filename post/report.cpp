@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "post/press_bore_check.h"
 #include "post/rated_curves.h"
 #include "post/service.h"
 #include "post/site_loads.h"
@@ -48,6 +49,7 @@ std::vector<CheckRow> checks_of(const Case& asked, const SolvedScenario& solved)
     std::vector<CheckRow> rows = strength_checks(asked, solved.answer);
     const std::vector<CheckRow> sections = section_checks(asked, solved.answer);
     rows.insert(rows.end(), sections.begin(), sections.end());
+    if (auto bore = press_bore_check(asked, solved.answer)) rows.push_back(std::move(*bore));
     tell_misalignment(rows, asked.rating);
     const std::vector<CheckRow> fatigue = fatigue_checks(asked, solved);
     rows.insert(rows.end(), fatigue.begin(), fatigue.end());

@@ -44,10 +44,9 @@ std::string headline(const Report& report, Emphasis emphasis)
     const bool passes = report.passes();
     std::string text = passes ? painted("PASSES", "1;34", emphasis) : painted("DOES NOT PASS", "1;33", emphasis);
     if (row == nullptr) return text + ": nothing could be checked\n";
-    text += fmt::format(": {:.0f} % of what is allowed is used, at {} in {}", 100 * row->utilisation, row->site,
-                        kind_name(row->kind));
-    if (!report.sound.answer.evidence.reached) text += "; the asked accuracy was not reached";
-    return text + "\n";
+    if (!report.sound.answer.evidence.reached) text += ": the asked accuracy was not reached";
+    return text + fmt::format(": {:.0f} % of what is allowed is used, at {} in {}\n", 100 * row->utilisation, row->site,
+                              kind_name(row->kind));
 }
 
 std::string load_lines(const Case& asked)
@@ -185,7 +184,7 @@ std::string service_text(const Case& asked, const std::vector<CheckRow>& rows)
     const Service service = service_of(asked, rows);
     std::string text;
     if (asked.load.peak_torque.value() > 0 && service.torque_carried > 0)
-        text += fmt::format("carries {} N·m", in_newton_metre(NewtonMillimetre(service.torque_carried)));
+        text += fmt::format("carries {} N·m once", in_newton_metre(NewtonMillimetre(service.torque_carried)));
     if (service.life) text += fmt::format("{}life {}", text.empty() ? "" : "; ", life_text(asked.load, *service.life));
     return text;
 }
@@ -219,6 +218,7 @@ std::string what_if_lines(const Report& report, Emphasis emphasis, RowsShown sho
         const CheckRow* fatigue = governing(scenario.checks, CheckKind::fatigue);
         std::string line =
             fmt::format("{:<23} {}", scenario.answer.scenario.name, pass_word(scenario.passes(), emphasis));
+        if (!scenario.answer.evidence.reached) line += ", accuracy not reached";
         if (strength) line += fmt::format(": strength {:.0f} % ({})", 100 * strength->utilisation, strength->site);
         if (fatigue) line += fmt::format(", fatigue {:.0f} % ({})", 100 * fatigue->utilisation, fatigue->site);
         std::string service = service_text(report.asked, scenario.checks);

@@ -47,6 +47,8 @@ double utilisation(const WeldSpectrum& spectrum, const WeldCurves& curves, doubl
     return joined(curves.rule, normal, shear).value.utilisation;
 }
 
+double with_error(double utilisation, double error_pct) { return utilisation * (1 + error_pct / 100); }
+
 // The utilisation grows with the logarithm of the factor at slopes between 1/gentlest and 1/steepest of the curves.
 template <class UtilisationAt>
 double life_factor(const UtilisationAt& at, double steepest)
@@ -223,7 +225,7 @@ MeanStress mean_stress(const Load& load)
     return high - low > steady_share * largest ? MeanStress::strongly_fluctuating : MeanStress::steady;
 }
 
-WeldRating weld_rating(const WeldSpectrum& spectrum, const WeldCurves& curves)
+WeldRating weld_rating(const WeldSpectrum& spectrum, const WeldCurves& curves, double error_pct)
 {
     WeldRating rating;
     const double limit = allowed_sum(curves.rule, spectrum.mean);
@@ -234,7 +236,8 @@ WeldRating weld_rating(const WeldSpectrum& spectrum, const WeldCurves& curves)
         curves.rule == InteractionRule::squares ? InteractionRule::cubes_and_fifths : InteractionRule::squares;
     rating.by_other_rule = joined(other, rating.normal.utilisation, rating.shear.utilisation).value.utilisation;
     rating.life =
-        life_factor([&](double factor) { return utilisation(spectrum, curves, factor); }, steepest_slope(curves));
+        life_factor([&](double factor) { return with_error(utilisation(spectrum, curves, factor), error_pct); },
+                    steepest_slope(curves));
     return rating;
 }
 
@@ -245,13 +248,14 @@ CheckRow weld_row(const Case& asked, const RowTitle& title, const WeldUnitStress
     const Sourced<std::string> rated = rating_note(asked, title.site, classes);
     const WeldSpectrum spectrum = weld_spectrum(
         asked.load, stress, [&](const TorqueBlock& block) { return shear_relief_factor(asked, curves.rule, block); });
-    const WeldRating rating = weld_rating(spectrum, curves);
+    const double error_pct = std::max(spectrum.shear.empty() ? 0 : stress.shear_error_pct,
+                                      spectrum.normal.empty() ? 0 : stress.normal_error_pct);
+    const WeldRating rating = weld_rating(spectrum, curves, error_pct);
     CheckRow row = titled_row(title);
     row.demand = rating.interaction.value.utilisation;
     row.brief = fmt::format("σ {:.2f}, τ {:.2f}", rating.normal.utilisation, rating.shear.utilisation);
-    row.error_pct = std::max(spectrum.shear.empty() ? 0 : stress.shear_error_pct,
-                             spectrum.normal.empty() ? 0 : stress.normal_error_pct);
-    row.utilisation = row.demand * (1 + row.error_pct / 100);
+    row.error_pct = error_pct;
+    row.utilisation = with_error(row.demand, row.error_pct);
     row.life = rating.life;
     row.source = curves.normal.source;
     if (curves.shear.source != row.source) append_note(row.source, curves.shear.source);
@@ -286,13 +290,15 @@ CheckRow equivalent_row(const Case& asked, const RowTitle& title, const WeldUnit
     const Spectrum spectrum = equivalent_spectrum(asked.load, stress, equivalent);
     const double limit = allowed_sum(InteractionRule::squares, mean_stress(asked.load));
     const FatigueUtilisation rating = fatigue_utilisation(spectrum, curve, Amplitude::variable, limit);
-    const auto at = [&](double factor)
-    { return 1 / stress_scale_at_limit(spectrum, curve, Amplitude::variable, limit / factor); };
     CheckRow row = titled_row(title);
     row.demand = rating.utilisation;
     row.brief = damage_words(rating.damage);
     row.error_pct = spectrum.empty() ? 0 : std::max(stress.shear_error_pct, stress.normal_error_pct);
-    row.utilisation = row.demand * (1 + row.error_pct / 100);
+    row.utilisation = with_error(row.demand, row.error_pct);
+    const auto at = [&](double factor) {
+        return with_error(1 / stress_scale_at_limit(spectrum, curve, Amplitude::variable, limit / factor),
+                          row.error_pct);
+    };
     row.life = life_factor(at, 1.05 * std::max(curve.slope, curve.slope_beyond_variable));
     row.source = curve.source;
     row.provenance = weaker(curve.provenance, Provenance::from_memory);

@@ -64,13 +64,14 @@ struct WeldRating
     FatigueUtilisation normal, shear;
     Sourced<Interaction> interaction;
     double by_other_rule = 0;  // utilisation by the other of the two rules, on the same curves
-    double life = 0;           // factor on all counts at which the utilisation is 1; infinite without demand
+    double life = 0;  // factor on all counts at which the utilisation with its error is 1; infinite without demand
 };
 
 // Miner sum allowed: 0.5 with squares, 0.2 when the mean fluctuates strongly, 1 with cubes and fifths, as each document
 // has it.
 double allowed_sum(InteractionRule rule, MeanStress mean);
-WeldRating weld_rating(const WeldSpectrum& spectrum, const WeldCurves& curves);
+// `error_pct` of the stresses shortens the life only.
+WeldRating weld_rating(const WeldSpectrum& spectrum, const WeldCurves& curves, double error_pct = 0);
 
 // A fatigue row for a rating; id "fatigue/SITE" or "fatigue/SITE/NAME".
 struct RowTitle

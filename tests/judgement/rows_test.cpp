@@ -10,6 +10,7 @@
 #include "app/scenarios.h"
 #include "cases/read_case.h"
 #include "post/crack_checks.h"
+#include "post/site_loads.h"
 #include "post/verdict_text.h"
 
 namespace splicewright
@@ -92,6 +93,60 @@ TEST(NominalRows, ShareTheTorqueBetweenButtAndSleeve)
     EXPECT_NEAR(row(report, "fatigue/root.right/throat-ec3").demand, shear_use(on_throat, 80, 1), balance * by_throat);
     const double in_sleeve = share * torque * sleeve_outer / 2 / polar(sleeve_outer, d_right);
     EXPECT_NEAR(row(report, "fatigue/root.right/socket-ec3").demand, shear_use(in_sleeve, 80, 1), balance);
+}
+
+// Von Mises stress of the sleeve at its bore under the peak load, largest over the middle half of each side and both
+// ends of the plane of bending, MPa.
+double field_at_bore(const Report& report)
+{
+    const SolvedFields& fields = report.sound.answer.fields;
+    const Case& asked = report.asked;
+    double largest = 0;
+    for (const double angle : {0.0, pi})
+    {
+        const auto stress = combined_stress(fields, peak_load(asked), angle);
+        for (Eigen::Index i = 0; i < stress.cols(); ++i)
+        {
+            const auto at = fields.mesh.node.col(fields.region_nodes.node[static_cast<std::size_t>(i)]);
+            const int region = fields.region_nodes.region[static_cast<std::size_t>(i)];
+            const bool is_sleeve = fields.mesh.region[static_cast<std::size_t>(region)].starts_with("sleeve");
+            const double reach = asked.sleeve->length.value() / 2, along = std::abs(at(0)) / reach;
+            const double bore = asked.bar[at(0) < 0 ? 0 : 1]->sections.front().diameter.value() / 2;
+            if (!is_sleeve || along < 0.25 || along > 0.75 || std::abs(at(1) - bore) > 0.02) continue;
+            const auto s = stress.col(i);
+            largest = std::max(largest, std::sqrt(((s(0) - s(1)) * (s(0) - s(1)) + (s(1) - s(2)) * (s(1) - s(2)) +
+                                                   (s(2) - s(0)) * (s(2) - s(0))) /
+                                                      2 +
+                                                  3 * (s(3) * s(3) + s(4) * s(4) + s(5) * s(5))));
+        }
+    }
+    return largest;
+}
+
+// The outside of a pressed sleeve, where the site is read, has less stress than the bore.
+TEST(PressBore, HasTheStressOfTheFieldsAndMoreThanTheOutside)
+{
+    const Report report =
+        check_splice(read_case_file(SPLICEWRIGHT_SOURCE_DIR "/cases/examples/press-fit.toml").value(), {coarse_pct});
+    const CheckRow& bore = row(report, "strength/sleeve-mid/press-bore");
+    EXPECT_GT(bore.demand, 1.15 * row(report, "strength/sleeve-mid").demand);
+    EXPECT_NEAR(bore.demand, field_at_bore(report), 0.1 * bore.demand);  // thick cylinders against a welded sleeve
+    const auto missing = [](const Report& other)
+    {
+        return std::none_of(other.sound.checks.begin(), other.sound.checks.end(),
+                            [](const CheckRow& each) { return each.id.ends_with("press-bore"); });
+    };
+    EXPECT_TRUE(missing(thin_report()));  // slides on
+}
+
+TEST(FatigueRows, HaveTheirLifeAtTheUpperEndOfTheErrorBar)
+{
+    for (const CheckRow& each : thin_report().sound.checks)
+    {
+        if (each.kind != CheckKind::fatigue || !each.life || each.id.ends_with("crack-growth")) continue;
+        if (each.life.value() < 1) EXPECT_GT(each.utilisation, 1 - 1e-6) << each.id;
+        else EXPECT_LT(each.utilisation, 1 + 1e-6) << each.id;
+    }
 }
 
 TEST(HotSpotRows, LieBetweenTheNominalAndTheNotchStress)

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 // Strength at the peak load. Sources: [Mises1913]; [TimoshenkoGoodier1970] art. 101-103; [Eurocode3Joints2005] 4.5.3.2
 // and 4.5.3.3, read in secondary sources; the plastic load of a section is derived.
+#include <Eigen/Eigenvalues>
 #include <algorithm>
 #include <cmath>
 #include <functional>
@@ -225,6 +226,49 @@ std::optional<Opinion> second_metal_strength(const SolvedCase& solved, const Row
     return worst;
 }
 
+double thick_cylinder_pressure(const Case& asked, int side)
+{
+    const Bar& bar = *asked.bar.at(static_cast<std::size_t>(side));
+    const double b = first_diameter(asked, side) / 2, a = bar.bore.value() / 2;
+    const double c = asked.sleeve->outer_diameter.value() / 2;
+    const double radial = -asked.sleeve->clearance.at(static_cast<std::size_t>(side)).value() / 2;
+    const double sleeve = ((c * c + b * b) / (c * c - b * b) + asked.sleeve->material.poisson_ratio) /
+                          asked.sleeve->material.elastic_modulus.value();
+    const double inside =
+        ((b * b + a * a) / (b * b - a * a) - bar.material.poisson_ratio) / bar.material.elastic_modulus.value();
+    return radial / (b * (sleeve + inside));
+}
+
+// From the principal stresses of the whole tensor, compressed side of bending.
+double at_pressed_bore(const SolvedCase& solved)
+{
+    const Case& asked = solved.asked;
+    const Peak peak = peak_of(asked);
+    const SleeveShare& share = solved.answer.share;
+    std::vector<int> sides;
+    for (const int side : {0, 1})
+        if (asked.sleeve->slit.at(static_cast<std::size_t>(side)) == SlitState::press) sides.push_back(side);
+    double sum = 0, worst = 0;
+    for (const int side : sides) sum += thick_cylinder_pressure(asked, side);
+    for (const int side : sides)
+    {
+        const double d = first_diameter(asked, side), D = asked.sleeve->outer_diameter.value();
+        const double p = solved.answer.fit_pressure.value * thick_cylinder_pressure(asked, side) /
+                         (sum / static_cast<double>(sides.size()));
+        const double shear = shear_per_torque(D, d) * d / D * peak.torque * share.torsion.value;
+        const double along = stress_per_couple(D, d) * d / D * std::abs(peak.couple * share.bending.value) +
+                             std::abs(peak.pull * share.axial.value) / (pi / 4 * (D * D - d * d));
+        Eigen::Matrix3d stress;
+        stress << -along, shear, 0, shear, 2 * p * d * d / (D * D - d * d) + p, 0, 0, 0, -p;
+        const Eigen::Vector3d main = Eigen::SelfAdjointEigenSolver<Eigen::Matrix3d>(stress).eigenvalues();
+        worst = std::max(
+            worst, std::sqrt(((main(0) - main(1)) * (main(0) - main(1)) + (main(1) - main(2)) * (main(1) - main(2)) +
+                              (main(2) - main(0)) * (main(2) - main(0))) /
+                             2));
+    }
+    return worst;
+}
+
 std::optional<Opinion> second_strength(const SolvedCase& solved, const RowId& id)
 {
     const Case& asked = solved.asked;
@@ -236,6 +280,7 @@ std::optional<Opinion> second_strength(const SolvedCase& solved, const RowId& id
     const bool is_butt = id.site == "butt-surface";
     if (!is_butt && id.site != "sleeve-mid") return std::nullopt;
     const double limit = is_butt ? weakest_at_butt(asked) : asked.sleeve->material.yield.value();
+    if (id.name == "press-bore") return Opinion{at_pressed_bore(solved) / limit};
     if (id.name.empty()) return Opinion{largest_von_mises(*site, peak_of(asked)) / limit, 5e-4};
     const Ring ring = is_butt ? butt_ring(asked)
                               : Ring{asked.sleeve->outer_diameter.value(),

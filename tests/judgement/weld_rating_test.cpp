@@ -58,6 +58,13 @@ TEST(WeldRating, LifeOfBothStressesSolvesTheInteraction)
     EXPECT_NEAR(y * count / 2e6 * (std::pow(normal / 80, 3) + std::pow(shear / 100, 5)), 1, 3 * life_precision);
 }
 
+TEST(WeldRating, LifeStandsAtTheUpperEndOfTheErrorOfTheStress)
+{
+    const WeldRating normal = weld_rating(spectrum(80, 0, 2e6), curves(InteractionRule::squares), 10);
+    EXPECT_NEAR(normal.interaction.value.utilisation, std::cbrt(2.0), round_off);
+    EXPECT_NEAR(normal.life, 0.5 / std::pow(1.1, 3), life_precision);
+}
+
 TEST(WeldRating, WithoutAnyRangeHasNoEnd)
 {
     EXPECT_TRUE(std::isinf(weld_rating({}, curves(InteractionRule::squares)).life));
