@@ -31,7 +31,7 @@ void add_problem_faults(const Problem& problem, std::vector<std::string>& faults
 // Where the document holds null, which is how a number that is not finite gets written.
 std::vector<std::string> nulls(const Json& node, const std::string& path)
 {
-    static const std::vector<std::string> may_be_null{"/shares", "/against_plain_bar", "/making"};
+    static const std::vector<std::string> may_be_null{"/shares", "/against_plain_bar", "/making", "/models"};
     if (node.is_null() && std::find(may_be_null.begin(), may_be_null.end(), path) == may_be_null.end()) return {path};
     std::vector<std::string> found;
     if (!node.is_structured()) return found;

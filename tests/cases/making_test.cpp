@@ -108,7 +108,7 @@ TEST(AsBuilt, OffsetAndTiltAreReadAndBounded)
     const Case asked = accepted(as_built("offset = \"0.2 mm\"\ntilt = \"0.1 deg\""));
     EXPECT_DOUBLE_EQ(asked.joint->offset.value(), 0.2);
     EXPECT_NEAR(asked.joint->tilt.value(), 0.1 * std::acos(-1.0) / 180, 1e-15);
-    EXPECT_TRUE(has_caution(asked, "the bending it brings is not in the stresses"));
+    EXPECT_TRUE(has_caution(asked, "the bending it brings is in the stresses of the solid model and of no other"));
     EXPECT_FALSE(has_caution(accepted(sound_splice_text()), "out of line"));
     EXPECT_TRUE(has_default(accepted(sound_splice_text()), "joint.offset", "0 mm"));
     expect_only_problem(as_built("offset = \"2.5 mm\""), "joint.offset", "at most 2 mm", "offset = \"... mm\"");
