@@ -55,9 +55,8 @@ std::vector<ContactPanel> contact_panels(const std::vector<SolidContactFields>& 
             const double z = middle_of(surface, face);
             ContactPanel& on = panel[!lies_across(surface) ? 1 : z > 1e-6 ? 2 : 0];
             add_face(on, surface, face);
-            if (lies_across(surface))
-                on.name = fmt::format("Land at z = {} mm, seen from the right", short_number(z, 1));
-            else on.name = "Lap, seen across its plane: left and right as the shaft";
+            if (lies_across(surface)) on.name = fmt::format("Land at z = {} mm", short_number(z, 1));
+            else on.name = "Lap";
         }
     std::vector<ContactPanel> shown;
     for (ContactPanel& one : panel)
@@ -112,8 +111,8 @@ Page solid_contact_page(const PictureContent& content)
         wide += (panel.high - panel.low).x();
         high = std::max(high, (panel.high - panel.low).y());
     }
-    constexpr double between = 120, row_room = 215;
-    const double room = page_right - page_left - between * static_cast<double>(panels.size());
+    constexpr double between = 200, row_room = 215;
+    const double room = page_right - page_left - between * static_cast<double>(panels.size()) - 150;
     page.scene.view.mm_per_unit = std::max(wide / room, high / row_room);
     const double mm = page.scene.view.mm_per_unit;
     double x = (sheet_width - wide / mm - between * static_cast<double>(panels.size() - 1)) / 2;
@@ -122,15 +121,12 @@ Page solid_contact_page(const PictureContent& content)
         const double half = (panel.high - panel.low).x() / mm / 2;
         add_panel(page, panel, panel.pressure, 1, {x + half, 650});
         add_panel(page, panel, panel.gap, pressure.top / gap.top, {x + half, 340});
-        for (const auto& [words, y] : {std::pair{"Pressure", 650.0}, std::pair{"Gap", 340.0}})
-            sheet.text.push_back({fmt::format("{}: {}", words, panel.name.substr(0, panel.name.find(','))),
-                                  {x + half, y + row_room / 2 + 26},
-                                  20,
-                                  Weight::bold,
-                                  ink,
-                                  Align::centre});
+        for (const double y : {650.0, 340.0})
+            sheet.text.push_back({panel.name, {x + half, y + row_room / 2 + 26}, 20, Weight::bold, ink, Align::centre});
         x += 2 * half + between;
     }
+    sheet.text.push_back({"Pressure", {page_left, 650}, 24, Weight::bold});
+    sheet.text.push_back({"Gap", {page_left, 340}, 24, Weight::bold});
     add_line(sheet, {{page_left, strip_top}, {page_right, strip_top}}, {1.5, hair, {}});
     add_colour_bar(sheet, pressure, {60, 30}, 420, "Contact pressure, MPa");
     add_colour_bar(sheet, gap, {580, 30}, 420, "Gap under load, µm");

@@ -215,5 +215,24 @@ TEST(SolidPictures, ShowTheSolidModelInThePlaceOfABodyOfRevolution)
                      "solid-contact.png"});
 }
 
+TEST(SolidPictures, NoTwoTextsTouch)
+{
+    const SolvedFields none;
+    PictureRequest request = picture_request(partly_welded(), none, {});
+    request.contact = &partly_welded().solid.fields->contact;
+    request.contact_scenario = "sound";
+    const TextWidth width = measured_text_width();
+    const PictureContent content = picture_content(request, width);
+    for (const Page& page : {section_page(content), close_up_page(content), solid_cutaway_page(content),
+                             solid_outside_page(content), solid_deformed_page(content), solid_contact_page(content)})
+    {
+        const std::vector<Text>& texts = page.sheet.text;
+        for (std::size_t i = 0; i < texts.size(); ++i)
+            for (std::size_t k = 0; k < i; ++k)
+                EXPECT_FALSE(overlap(box_of(texts[i], width), box_of(texts[k], width)))
+                    << page.file << ": " << texts[i].words << " | " << texts[k].words;
+    }
+}
+
 }  // namespace
 }  // namespace splicewright
