@@ -136,6 +136,12 @@ void add_name(Sheet& sheet, const SheetPoint& point, const std::string& words, c
         }
 }
 
+bool goes_round(const std::string& site)
+{
+    return std::ranges::none_of(std::array{"lap-corner", "plug-edge", "weld-end", "throat"},
+                                [&](const char* local) { return site.starts_with(local); });
+}
+
 // Sites that the picture shows; the governing one has a label of its own.
 void add_names(Sheet& sheet, const PictureContent& content, const Scene& scene, double turned)
 {
@@ -146,9 +152,11 @@ void add_names(Sheet& sheet, const PictureContent& content, const Scene& scene, 
     for (const SiteMark& site : content.request.sites)
     {
         if (site.importance == Importance::governing || !is_in_view(content, site)) continue;
-        // A site goes round: it is marked where it is worst, else on a face of the cut.
-        for (const Eigen::Vector3d& place :
-             {place_of(site, turned), Eigen::Vector3d(site.r, 0, site.z), Eigen::Vector3d(0, site.r, site.z)})
+        // Marked where it is worst; what goes all round else on a face of the cut.
+        std::vector<Eigen::Vector3d> places{place_of(site, turned)};
+        if (goes_round(site.id))
+            places.insert(places.end(), {Eigen::Vector3d(site.r, 0, site.z), Eigen::Vector3d(0, site.r, site.z)});
+        for (const Eigen::Vector3d& place : places)
         {
             if (!depth.shows(place, from_surface)) continue;
             marks.push_back(scene.view.on_sheet(place));
