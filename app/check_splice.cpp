@@ -11,10 +11,13 @@ Report check_splice(const Case& asked, const Accuracy& accuracy, const ModelUse&
 {
     Report report;
     report.asked = asked;
-    report.sound = judged(asked, sound_splice(), accuracy, models);
+    ModelUse shown = models;
+    shown.shown = SolidDetail::whole;
+    report.sound = judged(asked, sound_splice(), accuracy, shown);
+    shown.shown = SolidDetail::thinned;
     for (const WhatIf& changed : what_ifs(asked))
     {
-        report.what_if.push_back(judged(changed.asked, changed.scenario, for_information(accuracy), models));
+        report.what_if.push_back(judged(changed.asked, changed.scenario, for_information(accuracy), shown));
         Judgement& scenario = report.what_if.back();
         const std::vector<std::string> notes = notes_beside_sound(report.sound, scenario);
         scenario.notes.insert(scenario.notes.end(), notes.begin(), notes.end());

@@ -22,6 +22,7 @@ struct ModelUse
 {
     ModelChoice choice = ModelChoice::where_needed;
     SolidBudget budget;
+    SolidDetail shown = SolidDetail::none;  // what a judgement keeps of the solid model for files and pictures
 };
 
 // The models that one scenario is solved with.

@@ -46,13 +46,14 @@ struct SettledSolid
     std::vector<std::string> notes;
 };
 
-SettledSolid settled_solid(const Case& asked, const Scenario& scenario, const SolidBudget& budget, double target)
+SettledSolid settled_solid(const Case& asked, const Scenario& scenario, const SolidBudget& budget, double target,
+                           const SolidShowing& showing)
 {
-    SettledSolid settled{asked, solid_model_answer(asked, scenario, budget, target), {}};
+    SettledSolid settled{asked, solid_model_answer(asked, scenario, budget, target, showing), {}};
     const auto note = close_slits(settled.asked, settled.answer.closes);
     if (!note) return settled;
     settled.notes.push_back(*note);
-    settled.answer = solid_model_answer(settled.asked, scenario, budget, target);
+    settled.answer = solid_model_answer(settled.asked, scenario, budget, target, showing);
     return settled;
 }
 
@@ -102,7 +103,7 @@ Judgement judged_by_solid(const Case& asked, const Scenario& scenario, const Acc
 {
     const SolidBudget budget = with_free_memory(use);
     const double target = worst_target(accuracy);
-    SettledSolid settled = settled_solid(asked, scenario, budget, target);
+    SettledSolid settled = settled_solid(asked, scenario, budget, target, {use.shown, peak_load(asked)});
     Judgement result;
     result.judged_by_solid = true;
     result.solid_dofs = use.budget.dofs;
@@ -116,14 +117,15 @@ Judgement judged_by_solid(const Case& asked, const Scenario& scenario, const Acc
         notched = solid_model_answer(settled.asked, reference, budget, target);
     }
     result.answer = settled.answer.answer;
+    result.solid = std::move(settled.answer.fields);
     result.checks = checks_of(asked, {result.answer, notched ? notched->answer : result.answer, nullptr});
     append_rows(result.checks, weld_metal_checks(asked, settled.answer));
     result.notes = settled.notes;
     result.notes.push_back(
         parts.empty()
             ? "answered by the solid model, as asked"
-            : fmt::format("answered by the solid model, because of {}; pictures of the section, the torque along the "
-                          "shaft and the stress along the welds show the same shaft as a body of revolution",
+            : fmt::format("answered by the solid model, because of {}; the torque along the shaft and the stress along "
+                          "the welds show the same shaft as a body of revolution",
                           parts));
     result.notes.push_back(evidence_note(settled.answer.evidence));
     result.notes.push_back(
@@ -149,7 +151,9 @@ void add_solid(Judgement& result, const Case& asked, const ModelUse& use)
     const Scenario& scenario = result.answer.scenario;
     const std::string parts = parts_text(asked);
     result.models_must_agree = is_of_revolution(asked, scenario);
-    const SolidModelAnswer solid = solid_model_answer(asked, scenario, with_free_memory(use), solid_accuracy_pct);
+    SolidModelAnswer solid =
+        solid_model_answer(asked, scenario, with_free_memory(use), solid_accuracy_pct, {use.shown, peak_load(asked)});
+    result.solid = std::move(solid.fields);
     result.solid_dofs = use.budget.dofs;
     result.models = model_rows(result.answer, solid.answer);
     const std::vector<std::string> worse = sites_worse_in_solid(result.models);

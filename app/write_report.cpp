@@ -3,6 +3,8 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
+#include <cmath>
 #include <fstream>
 
 #include "app/content_hash.h"
@@ -31,18 +33,33 @@ constexpr std::uintmax_t most_kept_bytes = 1000000;  // of a file inside the pag
 
 constexpr double plain_close_up_mm = 20;  // half width of the close-up of a site without a notch
 
+const CheckRow* worst_row_at(const std::vector<CheckRow>& checks, const std::string& site)
+{
+    const CheckRow* worst = nullptr;
+    for (const CheckRow& row : checks)
+        if (row.site == site && row.valid() && (worst == nullptr || row.utilisation > worst->utilisation)) worst = &row;
+    return worst;
+}
+
 std::vector<SiteMark> site_marks(const Report& report)
 {
     const CombinedLoad load = peak_load(report.asked);
     const CheckRow* worst = governing(report.sound.checks);
+    const auto importance = [&](const std::string& site)
+    { return worst && worst->site == site ? Importance::governing : Importance::ordinary; };
     std::vector<SiteMark> marks;
     for (const SiteAnswer& site : report.sound.answer.sites)
     {
         const SiteDemand demand = site_demand(site, load);
-        const bool governs = worst && worst->site == site.id;
-        marks.push_back({site.id, demand.z, demand.r, fmt::format("{:.0f} MPa", demand.von_mises),
-                         governs ? Importance::governing : Importance::ordinary});
+        marks.push_back({site.id, demand.z, demand.r, fmt::format("{:.0f} MPa", demand.von_mises), importance(site.id),
+                         demand.around});
     }
+    if (!report.sound.solid) return marks;
+    for (const auto& [site, place] : report.sound.solid->weld_metal)
+        if (const CheckRow* row = worst_row_at(report.sound.checks, site))
+            marks.push_back({site, place.z(), std::hypot(place.x(), place.y()),
+                             fmt::format("{:.0f} % used", 100 * row->utilisation), importance(site),
+                             std::atan2(place.y(), place.x())});
     return marks;
 }
 
@@ -53,6 +70,7 @@ ScenarioView scenario_view(const Report& report, const Judgement& judgement)
     ScenarioView view{
         fmt::format("{}: {}", judgement.answer.scenario.name, judgement.passes() ? "passes" : "DOES NOT PASS"), "", "",
         &judgement.answer.fields, peak_load(report.asked)};
+    if (judgement.judged_by_solid && judgement.solid) view.solid = &*judgement.solid;
     if (strength != nullptr) view.used = fmt::format("strength {:.0f} %", 100 * strength->utilisation);
     if (fatigue != nullptr)
         view.used += fmt::format("{}fatigue {:.0f} %", view.used.empty() ? "" : ", ", 100 * fatigue->utilisation);
@@ -60,18 +78,48 @@ ScenarioView scenario_view(const Report& report, const Judgement& judgement)
     return view;
 }
 
+// The scenario whose faces of the lap touch: the sound splice before the others.
+const Judgement* with_contact(const Report& report)
+{
+    const auto touches = [](const Judgement& one) { return one.solid && !one.solid->contact.empty(); };
+    if (touches(report.sound)) return &report.sound;
+    const auto found = std::find_if(report.what_if.begin(), report.what_if.end(), touches);
+    return found == report.what_if.end() ? nullptr : &*found;
+}
+
+void write_solid_files(const Report& report, const std::filesystem::path& folder)
+{
+    const auto request = [&](const Judgement& shown) -> SolidFileRequest
+    {
+        return {*shown.solid, peak_load_text(report.asked), report.asked.title,
+                version(),    shown.answer.scenario.name,   folder};
+    };
+    if (report.sound.solid) write_solid_file(request(report.sound));
+    if (const Judgement* touching = with_contact(report)) write_solid_lap_file(request(*touching));
+}
+
 void write_fields(const Report& report, const std::filesystem::path& folder, WrittenReport& written)
 {
     const CombinedLoad load = peak_load(report.asked);
-    const std::string load_text =
-        peak_load_text(report.asked) + (report.sound.judged_by_solid ? ", shown as a body of revolution" : "");
+    const std::string load_text = peak_load_text(report.asked);
     const SolvedFields& fields = report.sound.answer.fields;
     const FieldFileRequest files{fields, load, load_text, report.asked.title, version(), folder};
-    write_section_file(files);
-    write_revolved_file(files);
+    if (!report.sound.judged_by_solid)
+    {
+        write_section_file(files);
+        write_revolved_file(files);
+    }
+    write_solid_files(report, folder);
     PictureRequest request{fields, report.asked, load, load_text, site_marks(report), folder};
     const CheckRow* worst = governing(report.sound.checks);
     if (worst && !is_weld_notch(worst->site)) request.close_up_half_width = plain_close_up_mm;
+    if (report.sound.solid) request.solid = &*report.sound.solid;
+    if (report.sound.judged_by_solid) request.solid_part = SolidPart::answered;
+    if (const Judgement* touching = with_contact(report))
+    {
+        request.contact = &touching->solid->contact;
+        request.contact_scenario = touching->answer.scenario.name;
+    }
     request.scenarios = {scenario_view(report, report.sound)};
     for (const Judgement& judgement : report.what_if) request.scenarios.push_back(scenario_view(report, judgement));
     const Pictures pictures = write_pictures(request);

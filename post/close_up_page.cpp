@@ -25,7 +25,7 @@ Window window_around(const PictureContent& content, const SiteMark& site)
 
 void add_lines(Sheet& sheet, const PictureContent& content, const View& view, const Window& window)
 {
-    for (const auto& [from, to] : clipped(mesh_edges(content.request.fields.mesh), window))
+    for (const auto& [from, to] : clipped(content.elements, window))
         add_line(sheet, {view.on_sheet({from(0), from(1), 0}), view.on_sheet({to(0), to(1), 0})},
                  {0.8, {0.45, 0.40, 0.38}, {}});
     for (const auto& chain : chains(clipped(content.outlines, window), view)) add_line(sheet, chain, {2.2, ink, {}});
@@ -60,7 +60,7 @@ void add_column(Sheet& sheet, const PictureContent& content, const SiteMark& sit
     line(site.id, 28, Weight::bold, ink);
     line(site.value, 24, Weight::regular, ink);
     line(place_text(site.z, site.r), 20, Weight::regular, soft_ink);
-    if (top.value > 0)
+    if (top.value > 0 && content.range.tells_peak)
         line(fmt::format("ringed: peak in view, {} MPa", short_number(top.value, top.value < 10 ? 2 : 0)), 20,
              Weight::bold, ink);
     y -= 16;
@@ -89,18 +89,20 @@ Page close_up_page(const PictureContent& content)
     Sheet& sheet = page.sheet;
     const SiteMark site = governing_site(content);
     const Window window = window_around(content, site);
-    add_heading(sheet, content, "The governing site, close up; each point at its worst angle around the shaft");
+    add_heading(sheet, content, "The governing site, close up; " + worst_words(content));
     Scene& scene = page.scene;
     const DrawnSection part = clipped(content.section, window);
     scene.surface = {{flat(part), Lighting::flat}};
     const double highest = part.triangle.empty() ? 0 : content.peak.value;
-    scene.range = {highest > 0 ? round_above(highest) : 1, highest};
+    scene.range =
+        content.is_solid() ? stress_range(part) : StressRange{highest > 0 ? round_above(highest) : 1, highest};
+    scene.range.tells_peak = content.range.tells_peak;
     scene.view.mm_per_unit = window.width() / frame.width();
     scene.view.centre = {window.left, window.bottom, 0};
     scene.view.at = {frame.left, frame.bottom};
     add_lines(sheet, content, scene.view, window);
     const FieldPeak top = part.triangle.empty() ? FieldPeak{} : peak(part, {site.z, site.r});
-    if (top.value > 0) add_peak(sheet, scene.view, top);
+    if (top.value > 0 && content.range.tells_peak) add_peak(sheet, scene.view, top);
     add_frame(sheet, frame, {1.5, ink, {}});
     add_scale_bar(sheet, scene.view.mm_per_unit, {column, 210}, 230);
     add_column(sheet, content, site, window, top);

@@ -15,34 +15,6 @@ namespace
 
 constexpr double pi = std::numbers::pi;
 
-// Seen from the front, a little from above and from the right: x (theta = 0) is up, the removed quarter faces us.
-View oblique_view()
-{
-    const double around = 17 * pi / 180, above = 30 * pi / 180;
-    const Eigen::Vector3d toward(std::sin(above), std::cos(above) * std::cos(around),
-                                 std::cos(above) * std::sin(around));
-    View view;
-    view.right = Eigen::Vector3d(1, 0, 0).cross(toward).normalized();
-    view.up = toward.cross(view.right);
-    return view;
-}
-
-// Sets scale and place so that all points lie in the box.
-void fit(View& view, const std::vector<Eigen::Vector3d>& points, const Box& box)
-{
-    view.mm_per_unit = 1;
-    view.at = {0, 0};
-    view.centre = {0, 0, 0};
-    Eigen::Vector2d low = view.on_sheet(points.front()), high = low;
-    for (const Eigen::Vector3d& point : points)
-    {
-        low = low.cwiseMin(view.on_sheet(point));
-        high = high.cwiseMax(view.on_sheet(point));
-    }
-    view.mm_per_unit = std::max((high - low).x() / box.width(), (high - low).y() / box.height());
-    view.at = SheetPoint((box.left + box.right) / 2, (box.bottom + box.top) / 2) - (low + high) / 2 / view.mm_per_unit;
-}
-
 // Section lines on the two cut faces: nothing of the rest stands in front of them.
 void add_cut_face_lines(Sheet& sheet, const PictureContent& content, const View& view)
 {
@@ -61,7 +33,34 @@ void add_cut_face_lines(Sheet& sheet, const PictureContent& content, const View&
     }
 }
 
-// Which end this is, beneath the left one and above the right one: the shaft slopes down to the right.
+}  // namespace
+
+View oblique_view()
+{
+    const double around = 17 * pi / 180, above = 30 * pi / 180;
+    const Eigen::Vector3d toward(std::sin(above), std::cos(above) * std::cos(around),
+                                 std::cos(above) * std::sin(around));
+    View view;
+    view.right = Eigen::Vector3d(1, 0, 0).cross(toward).normalized();
+    view.up = toward.cross(view.right);
+    return view;
+}
+
+void fit(View& view, const std::vector<Eigen::Vector3d>& points, const Box& box)
+{
+    view.mm_per_unit = 1;
+    view.at = {0, 0};
+    view.centre = {0, 0, 0};
+    Eigen::Vector2d low = view.on_sheet(points.front()), high = low;
+    for (const Eigen::Vector3d& point : points)
+    {
+        low = low.cwiseMin(view.on_sheet(point));
+        high = high.cwiseMax(view.on_sheet(point));
+    }
+    view.mm_per_unit = std::max((high - low).x() / box.width(), (high - low).y() / box.height());
+    view.at = SheetPoint((box.left + box.right) / 2, (box.bottom + box.top) / 2) - (low + high) / 2 / view.mm_per_unit;
+}
+
 void add_end(Sheet& sheet, const PictureContent& content, const Scene& scene, Side side)
 {
     const double outward = side == Side::left ? -1 : 1,
@@ -113,7 +112,6 @@ void add_governing(Sheet& sheet, const PictureContent& content, const View& view
     sheet.text.push_back({words, {x, label_y}, 22, Weight::bold, white, Align::centre});
 }
 
-// Lies along the shaft in the picture, so that it measures lengths along the axis.
 void add_axial_scale(Sheet& sheet, const View& view, const SheetPoint& middle)
 {
     const SheetPoint per_mm = view.on_sheet({0, 0, 1}) - view.on_sheet({0, 0, 0});
@@ -126,8 +124,6 @@ void add_axial_scale(Sheet& sheet, const View& view, const SheetPoint& middle)
     sheet.text.push_back({short_number(mm, mm < 1 ? 2 : 0) + " mm along the axis", middle + SheetPoint(0, -48), 20,
                           Weight::regular, ink, Align::centre});
 }
-
-}  // namespace
 
 Page cutaway_page(const PictureContent& content)
 {
@@ -152,7 +148,7 @@ Page cutaway_page(const PictureContent& content)
     add_governing(sheet, content, scene.view, std::min(highest + 50, 812.0));
     add_line(sheet, {{50, strip_top}, {sheet_width - 50, strip_top}}, {1.5, hair, {}});
     add_colour_bar(sheet, content.range, {60, 30}, 520);
-    add_axial_scale(sheet, scene.view, {840, 102});
+    add_axial_scale(sheet, scene.view, {beside_bar(content.range) + 130, 102});
     add_unfused_key(sheet, content, {1188, 54});
     if (has_round_notch(content)) add_notch_key(sheet, {1188, 24});
     return page;

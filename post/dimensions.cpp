@@ -92,18 +92,23 @@ Draft over_and_under(const std::string& over, const std::string& under, double w
 }
 
 // Line, dashed line and sizes of a weld symbol whose sign takes `sign_width` behind the size.
+// `behind`: what stands right of the sign.
 RailLabel symbol_label(const SheetPoint& target, const std::string& over, const std::string& under, double sign_width,
-                       double text)
+                       double text, const std::string& behind = "")
 {
     RailLabel label;
     label.target = target;
-    label.all_round = true;
+    label.all_round = behind.empty();
     const double size = draft_text_width(over, text, Weight::regular),
                  inches = draft_text_width(under, inch_size * text, Weight::regular);
-    label.width = std::max(1.2 * text + size + 0.5 * text + sign_width + 1.2 * text, inches + 1.6 * text);
+    const double after = behind.empty() ? 0 : draft_text_width(behind, text, Weight::regular) + 0.5 * text;
+    label.width = std::max(1.2 * text + size + 0.5 * text + sign_width + after + 1.2 * text, inches + 1.6 * text);
     label.drawn.line.push_back({{{0, 0}, {label.width, 0}}, Pen::thin});
     label.drawn.line.push_back({{{0.8 * text, -0.4 * text}, {label.width - 0.8 * text, -0.4 * text}}, Pen::reference});
     if (!over.empty()) label.drawn.text.push_back({over, {1.2 * text, over_line * text}, text, Align::left});
+    if (!behind.empty())
+        label.drawn.text.push_back(
+            {behind, {1.2 * text + size + text + sign_width, over_line * text}, text, Align::left});
     if (!under.empty())
         label.drawn.text.push_back({under, {label.width / 2, -1.15 * text}, inch_size * text, Align::centre});
     return label;
@@ -223,16 +228,29 @@ RailLabel text_label(const SheetPoint& target, const std::string& over, const st
     return label;
 }
 
-RailLabel fillet_label(const SheetPoint& target, double leg_on_bar, double leg_on_sleeve, double text)
+RailLabel fillet_label(const SheetPoint& target, const FilletSymbol& symbol, double text)
 {
+    const double leg_on_bar = symbol.leg_on_bar, leg_on_sleeve = symbol.leg_on_sleeve;
     const bool equal = std::abs(leg_on_bar - leg_on_sleeve) < 1e-6;
     const std::string over =
         equal ? "z" + mm_text(leg_on_bar) : "z" + mm_text(leg_on_bar) + "×" + mm_text(leg_on_sleeve);
-    const std::string under = equal ? inch_text(leg_on_bar) : inch_text(leg_on_bar) + "×" + inch_text(leg_on_sleeve);
+    std::string under = equal ? inch_text(leg_on_bar) : inch_text(leg_on_bar) + "×" + inch_text(leg_on_sleeve);
+    if (symbol.length) under += " × " + inch_text(*symbol.length);
     const double side = 1.5 * text;
-    RailLabel label = symbol_label(target, over, under, side, text);
+    RailLabel label = symbol_label(target, over, under, side, text, symbol.length ? mm_text(*symbol.length) : "");
     const double x = sign_start(over, text);
     label.drawn.line.push_back({{{x, 0}, {x, side}, {x + side, 0}}, Pen::outline});
+    return label;
+}
+
+RailLabel plug_label(const SheetPoint& target, const PlugSymbol& symbol, double text)
+{
+    const std::string over = fmt::format("{}× Ø{}", symbol.count, mm_text(symbol.diameter));
+    const std::string behind = symbol.depth ? mm_text(*symbol.depth) + " deep" : "plug";
+    const double width = 1.8 * text, height = 1.1 * text;
+    RailLabel label = symbol_label(target, over, inch_text(symbol.diameter), width, text, behind);
+    const double x = sign_start(over, text);
+    label.drawn.line.push_back({{{x, 0}, {x, height}, {x + width, height}, {x + width, 0}}, Pen::outline});
     return label;
 }
 

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -63,7 +64,19 @@ RailLabel text_label(const SheetPoint& target, const std::string& over, const st
 
 // Symbols of welds on the arrow side, with the dashed line of the other side under the line; a size stands left of its
 // symbol. Source: [ISO2553] system A, from memory: verify.
-RailLabel fillet_label(const SheetPoint& target, double leg_on_bar, double leg_on_sleeve, double text);
+struct FilletSymbol
+{
+    double leg_on_bar = 0, leg_on_sleeve = 0;  // mm
+    std::optional<double> length = {};         // mm, stands behind the sign; absent: all round
+};
+RailLabel fillet_label(const SheetPoint& target, const FilletSymbol& symbol, double text);
+struct PlugSymbol
+{
+    int count = 1;
+    double diameter = 0;               // mm
+    std::optional<double> depth = {};  // mm of weld metal; absent: flush
+};
+RailLabel plug_label(const SheetPoint& target, const PlugSymbol& symbol, double text);
 struct ButtSymbol
 {
     bool full = true;        // fused through: no size

@@ -148,9 +148,12 @@ std::vector<std::string> notes_of(const Case& asked, const std::optional<ShopShe
         "Millimetres over the line, [inches] under it. Print at 100 % for the stated scales."};
     if (!making) return notes;
     notes.emplace_back("Weld symbols: ISO 2553, system A (from memory: verify). z: leg, s: depth of fusion.");
+    if (has_end_view(asked))
+        notes.emplace_back(
+            "Behind the sign of a fillet: its length along the bar. Cut and outside are drawn through the welds.");
     if (asked.sleeve && asked.sleeve->weld.leg_on_bar != asked.sleeve->weld.leg_on_sleeve)
         notes.emplace_back("Of two legs, the first lies along the bar and the second up the sleeve.");
-    for (const std::string& sentence : partial_weld_words(asked)) notes.push_back("NOT DRAWN: " + sentence);
+    for (const std::string& sentence : partial_weld_words(asked)) notes.push_back(sentence);
     notes.push_back(fmt::format("Welds: quality level {} of ISO 5817. Fillet filler {}, butt filler {}.",
                                 name_of(making->quality), asked.sleeve ? asked.sleeve->weld.filler.name : "none",
                                 asked.joint->filler.name));
@@ -217,7 +220,10 @@ Markup drawing_sheet(const Case& asked, const std::optional<ShopSheet>& making, 
     if (making)
     {
         const double shaft_bottom = 188;
-        add_view(sheet, shaft_view, asked, "Whole shaft", {22, shaft_bottom, 408, 286});
+        const double shaft_right = has_end_view(asked) ? 290 : 408;
+        add_view(sheet, shaft_view, asked, "Whole shaft", {22, shaft_bottom, shaft_right, 286});
+        if (has_end_view(asked))
+            add_view(sheet, end_view, asked, "Sleeve welds", {shaft_right + 2, shaft_bottom, 408, 286});
         add_view(sheet, splice_view, asked, "Splice, cut half above", {22, notes_top, 228, shaft_bottom});
         add_view(sheet, preparation_view, asked, "Bar ends, tacked", {232, parts_top + 2, 408, shaft_bottom});
     }

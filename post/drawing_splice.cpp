@@ -59,6 +59,9 @@ std::vector<SheetPoint> on_paper(const SpliceDrawing& drawing, const std::vector
     return paper;
 }
 
+// Of the sleeve's outside.
+double sleeve_radius_at(const SpliceDrawing& drawing, double z) { return height_at(drawing.shaft.skin, z); }
+
 void hatch_part(SpliceDrawing& drawing, const DrawnPart& part, double left, double right, double angle, double spacing)
 {
     const std::vector<SheetPoint> corner = between(part.corner, left, right);
@@ -150,6 +153,59 @@ void add_lines(SpliceDrawing& drawing)
     }
 }
 
+// A hole seen from outside: an ellipse, its far side left out; y along the axis of the paper.
+std::vector<SheetPoint> seen_hole(double z, double radius, double hole, double angle)
+{
+    std::vector<SheetPoint> points;
+    constexpr int n = 48;
+    for (int i = 0; i <= n; ++i)
+    {
+        const double turn = 2 * std::numbers::pi * i / n;
+        points.emplace_back(z + hole * std::cos(turn), radius * std::sin(angle + std::sin(turn) * hole / radius));
+    }
+    return points;
+}
+
+// Up is a quarter turn from the plane of the lap: the cut half shows holes that lie there, the half from outside those
+// between half a turn and three quarters; those behind are hidden.
+void add_plugs(SpliceDrawing& drawing)
+{
+    const Sleeve& sleeve = *drawing.asked.sleeve;
+    for (const PlugRing& ring : sleeve.plugs)
+    {
+        const double z = ring.at.value(), hole = ring.diameter.value() / 2, outer = sleeve_radius_at(drawing, z);
+        const double bar = radius_of(drawing.asked, z < 0 ? Side::left : Side::right);
+        for (int i = 0; i < ring.count; ++i)
+        {
+            const double angle = ring.start.value() + 2 * std::numbers::pi * i / ring.count;
+            const double x = std::cos(angle), y = std::sin(angle);
+            if (y > 1 - 1e-6)
+            {
+                const double top = ring.depth ? bar + ring.depth->value() : outer;
+                std::vector<SheetPoint> corner{{z - hole, bar}, {z + hole, bar}, {z + hole, top}, {z - hole, top}};
+                drawing.draft.fill.push_back({on_paper(drawing, corner, 1), weld_grey});
+                corner = {{z - hole, bar}, {z - hole, outer}, {z + hole, outer}, {z + hole, bar}};
+                drawing.draft.line.push_back({on_paper(drawing, corner, 1), Pen::outline});
+            }
+            if (y > 1e-6 || y * outer + hole > 0) continue;
+            drawing.draft.line.push_back(
+                {on_paper(drawing, seen_hole(z, outer, hole, angle), 1), x < 1e-6 ? Pen::outline : Pen::hidden});
+        }
+        drawing.draft.line.push_back({on_paper(drawing, {{z, -outer - 2}, {z, outer + 2}}, 1), Pen::centre});
+    }
+}
+
+// Along the bar, at the root of the weld, to a tenth of a millimetre.
+double weld_length(const SleeveWeld& weld, double bar_radius)
+{
+    return std::round(10 * weld.coverage.value() * bar_radius) / 10;
+}
+
+std::optional<double> plug_depth(const PlugRing& ring)
+{
+    return ring.depth ? std::optional<double>(ring.depth->value()) : std::nullopt;
+}
+
 void add_sleeve_labels(const SpliceDrawing& drawing, std::vector<RailLabel>& labels)
 {
     const Sleeve& sleeve = *drawing.asked.sleeve;
@@ -158,13 +214,18 @@ void add_sleeve_labels(const SpliceDrawing& drawing, std::vector<RailLabel>& lab
     {
         const double sign = side == Side::right ? 1 : -1, reach = sleeve_reach(sleeve, side);
         const double radius = radius_of(drawing.asked, side);
+        FilletSymbol weld{sleeve.weld.leg_on_bar.value(), sleeve.weld.leg_on_sleeve.value()};
+        if (!sleeve.weld.goes_all_round()) weld.length = weld_length(sleeve.weld, radius);
         labels.push_back(fillet_label(drawing.on_paper(sign * (reach + sleeve.weld.leg_on_bar.value() / 2),
                                                        radius + sleeve.weld.leg_on_sleeve.value() / 2),
-                                      sleeve.weld.leg_on_bar.value(), sleeve.weld.leg_on_sleeve.value(), text));
+                                      weld, text));
         const double bore = 2 * radius + sleeve.clearance[index(side)].value();
         labels.push_back(text_label(drawing.on_paper(sign * (side == Side::right ? 0.5 : 0.66) * reach, radius),
                                     "bore Ø" + mm_text(bore), fine_inch_text(bore), text));
     }
+    for (const PlugRing& ring : sleeve.plugs)
+        labels.push_back(plug_label(drawing.on_paper(ring.at.value(), sleeve_radius_at(drawing, ring.at.value())),
+                                    {ring.count, ring.diameter.value(), plug_depth(ring)}, text));
     const double outer = sleeve.outer_diameter.value();
     labels.push_back(text_label(drawing.on_paper(-0.38 * sleeve_reach(sleeve, Side::left), outer / 2),
                                 "Ø" + mm_text(outer), inch_text(outer), text));
@@ -244,6 +305,7 @@ Draft splice_view(const Case& asked, const DrawingScale& scale)
     hatch_parts(drawing);
     add_seam(drawing);
     add_lines(drawing);
+    if (asked.sleeve) add_plugs(drawing);
     add_labels(drawing);
     add_lengths(drawing);
     clear_texts(drawing.draft);

@@ -23,6 +23,10 @@ Draft splice_view(const Case& asked, const DrawingScale& scale);
 // The whole shaft from outside.
 Draft shaft_view(const Case& asked, const DrawingScale& scale);
 
+// Both ends of the sleeve from the right: where its welds begin and end, and where plug welds lie around. Expects them.
+Draft end_view(const Case& asked, const DrawingScale& scale);
+bool has_end_view(const Case& asked);  // false where all welds go all round and nothing else holds the sleeve
+
 // The ends of both bars as they are tacked, before they are welded: half section. Expects a joint and how it is made.
 Draft preparation_view(const Case& asked, const DrawingScale& scale);
 

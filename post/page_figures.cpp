@@ -111,13 +111,18 @@ Markup drawing_section(const PageContent& page)
                               {"view-splice", "The splice: upper half cut, lower half from outside",
                                "1 and 2 are the bars, 3 is the sleeve; every dimension is also in the table of what "
                                "was asked and in the case file at the end."});
+        if (has_end_view(asked))
+            inside += view_figure(end_view, asked, detail_room,
+                                  {"view-sleeve-welds", "The ends of the sleeve from the right",
+                                   "Where the sleeve welds begin and end, and where plug welds lie around."});
         inside += view_figure(preparation_view, asked, detail_room,
                               {"view-ends", "The ends of the bars as they are tacked, before welding",
                                "Groove angle, root face, gap and half lap of the butt weld."});
         inside += paragraph(
             "1 is the left bar, 2 the right bar, 3 the sleeve; grey is weld metal. Weld symbols follow ISO 2553, "
             "system A (from memory: verify): z is the "
-            "leg of a fillet weld, s the depth of fusion of the butt weld, the circle means all round.");
+            "leg of a fillet weld, s the depth of fusion of the butt weld, the circle means all round; a number behind "
+            "the sign is the length of a weld that does not go all round, and the open box is a plug weld.");
     }
     inside += view_figure(
         shaft_view, asked, page_room,
@@ -125,13 +130,39 @@ Markup drawing_section(const PageContent& page)
     return section(page.terms, "drawing", "Drawing", inside);
 }
 
+// What the solid model shows beside the cut-away.
+Markup solid_pictures(const PageContent& page)
+{
+    Markup inside = page_picture(page, "solid-cutaway.png",
+                                 "The solid model with a quarter cut away, in the colours of its stress.",
+                                 "The solid model with a quarter cut away, under the peak load.");
+    inside += page_picture(page, "solid-outside.png",
+                           "The solid model from outside in the colours of its stress: the whole shaft, and the splice "
+                           "from two sides.",
+                           "The solid model from outside: each point at its worst over a turn of the bending.");
+    inside += page_picture(page, "solid-deformed.png",
+                           "The solid model deformed and drawn larger than it moves, with lines that were straight.",
+                           "How the shaft deforms under the peak load; the picture tells how many times its movement "
+                           "is enlarged.");
+    inside += page_picture(page, "solid-contact.png",
+                           "The faces of the bars that touch, flat, once in the colours of the pressure and once of "
+                           "the gap.",
+                           "Where the bars' own faces touch under the peak torque: pressure and gap. The heading names "
+                           "the scenario.");
+    return inside;
+}
+
 Markup view_in_three_dimensions(const PageContent& page)
 {
-    Markup inside =
-        page_picture(page, "cutaway.png",
-                     "The joint with a quarter cut away, in the colours of its stress; the site that governs "
-                     "is marked.",
-                     "The joint with a quarter cut away, under the peak load.");
+    const bool is_solid = page.report.sound.judged_by_solid;
+    Markup inside = page_picture(
+        page, "cutaway.png",
+        is_solid ? "The solid model of the joint with a quarter cut away, in the colours of its stress; "
+                   "the sites in sight are named."
+                 : "The joint with a quarter cut away, in the colours of its stress; the site that governs "
+                   "is marked.",
+        is_solid ? "The solid model with a quarter cut away at the site that governs, under the peak load."
+                 : "The joint with a quarter cut away, under the peak load.");
     const ViewPayload payload = view_payload(page.report);
     if (payload.bytes.empty())
         inside += paragraph("The mesh is too fine for a view in three dimensions inside this page.");
@@ -155,9 +186,11 @@ Markup pictures_section(const PageContent& page)
     if (report.sound.judged_by_solid)
         inside +=
             element("p", {{"class", "warning"}},
-                    words("Colours and curves show the same shaft as a body of revolution, its welds all round and "
-                          "without plug welds; the values at the named sites are those of the solid model."));
+                    words("The view that turns and the curves below show the same shaft as a body of revolution, its "
+                          "welds all round and without plug welds; the pictures and the values at the named sites are "
+                          "those of the solid model."));
     inside += view_in_three_dimensions(page);
+    inside += solid_pictures(page);
     if (!report.torque_flow.empty())
     {
         const LineChart chart = torque_chart(report);

@@ -4,6 +4,7 @@
 #include <algorithm>
 #include <cmath>
 #include <map>
+#include <numbers>
 
 #include "cases/problem.h"
 #include "mesh/outline.h"
@@ -40,9 +41,40 @@ double tick_step(double top)
     return top / 5;
 }
 
-int decimals_for(double step) { return std::max(0, static_cast<int>(std::ceil(-std::log10(step) - 1e-9))); }
+int decimals_for(double step)
+{
+    int decimals = 0;
+    for (double shown = step; decimals < 9 && std::abs(shown - std::round(shown)) > 1e-6 * shown; shown *= 10)
+        ++decimals;
+    return decimals;
+}
+
+double governing_angle(const PictureRequest& request)
+{
+    for (const SiteMark& site : request.sites)
+        if (site.importance == Importance::governing)
+            return angle_in_metal(*request.solid,
+                                  {site.r * std::cos(site.around), site.r * std::sin(site.around), site.z});
+    return beside_faces_rad;
+}
 
 }  // namespace
+
+SolidSection scenario_section(const ScenarioView& scenario, double around)
+{
+    if (scenario.solid != nullptr) return solid_section(*scenario.solid, solid_skin(*scenario.solid), around);
+    const Mesh& mesh = scenario.fields->mesh;
+    return {drawn_section(*scenario.fields, scenario.load), region_outlines(mesh), unfused_faces(mesh),
+            mesh_edges(mesh), extent(mesh)};
+}
+
+std::string worst_words(const PictureContent& content)
+{
+    if (!content.is_solid()) return "each point at its worst angle around the shaft";
+    const double degrees = std::fmod(content.around * 180 / std::numbers::pi + 360, 360);
+    return fmt::format("cut at {:.0f}° from the plane of the lap; each point at its worst over a turn of the bending",
+                       degrees);
+}
 
 StressRange stress_range(const DrawnSection& section)
 {
@@ -77,17 +109,24 @@ SheetPoint View::on_sheet(const Eigen::Vector3d& point) const
 
 PictureContent picture_content(const PictureRequest& request, const TextWidth& width)
 {
-    const Mesh& mesh = request.fields.mesh;
+    const bool is_solid = request.solid != nullptr && request.solid_part == SolidPart::answered;
+    const double around = is_solid ? governing_angle(request) : 0;
+    SolidSection section =
+        scenario_section({"", "", "", &request.fields, request.load, is_solid ? request.solid : nullptr}, around);
     PictureContent content{request,
                            width,
-                           drawn_section(request.fields, request.load),
+                           std::move(section.section),
                            {},
                            {},
-                           extent(mesh),
+                           section.whole,
                            {},
-                           region_outlines(mesh),
-                           unfused_faces(mesh)};
+                           std::move(section.outlines),
+                           std::move(section.unfused),
+                           std::move(section.elements)};
+    content.around = around;
+    if (request.solid != nullptr) content.skin = solid_skin(*request.solid);
     content.range = stress_range(content.section);
+    content.range.tells_peak = !is_solid;
     Eigen::Vector2d near(0, content.whole.top);
     for (const SiteMark& site : request.sites)
         if (site.importance == Importance::governing) near = {site.z, site.r};
@@ -98,24 +137,27 @@ PictureContent picture_content(const PictureRequest& request, const TextWidth& w
 
 void add_heading(Sheet& sheet, const PictureContent& content, const std::string& what)
 {
-    const PictureRequest& request = content.request;
+    add_heading(sheet, content, "von Mises stress under " + content.request.load_text, what);
+}
+
+void add_heading(Sheet& sheet, const PictureContent& content, const std::string& second, const std::string& what)
+{
     const double room = sheet_width - 100;
-    sheet.text.push_back(
-        {fitted(request.asked.title, 34, Weight::bold, room, content.width), {50, 950}, 34, Weight::bold});
-    sheet.text.push_back(
-        {fitted("von Mises stress under " + request.load_text, 24, Weight::regular, room, content.width),
-         {50, 906},
-         24});
-    sheet.text.push_back(
-        {fitted(what, 20, Weight::regular, room, content.width), {50, 870}, 20, Weight::regular, soft_ink});
+    const auto line = [&](const std::string& words, double y, double size, Weight weight, const Colour& colour) {
+        sheet.text.push_back({fitted(words, size, weight, room, content.width), {50, y}, size, weight, colour});
+    };
+    line(content.request.asked.title, 950, 34, Weight::bold, ink);
+    line(second, 906, 24, Weight::regular, ink);
+    line(what, 870, 20, Weight::regular, soft_ink);
     add_line(sheet, {{50, 846}, {sheet_width - 50, 846}}, {1.5, hair, {}});
 }
 
-void add_colour_bar(Sheet& sheet, const StressRange& range, const SheetPoint& lower_left, double length)
+void add_colour_bar(Sheet& sheet, const StressRange& range, const SheetPoint& lower_left, double length,
+                    const std::string& quantity)
 {
     const double thick = 24, x0 = lower_left.x(), y0 = lower_left.y() + 34;
-    const bool has_peak_mark = !range.is_cut() && range.peak > 0;
-    sheet.text.push_back({"von Mises stress, MPa", {x0, y0 + thick + (has_peak_mark ? 44 : 20)}, 20, Weight::bold});
+    const bool has_peak_mark = !range.is_cut() && range.peak > 0 && range.tells_peak;
+    sheet.text.push_back({quantity, {x0, y0 + thick + (has_peak_mark ? 44 : 20)}, 20, Weight::bold});
     const std::vector<Colour> table = stress_table(range.top, range.top);
     const double step = length / double(table.size());
     for (std::size_t i = 0; i < table.size(); ++i)
@@ -146,11 +188,11 @@ void add_colour_bar(Sheet& sheet, const StressRange& range, const SheetPoint& lo
     const Box cap{x0 + length + 14, y0, x0 + length + 56, y0 + thick};
     add_box(sheet, cap, above_range_colour);
     add_frame(sheet, cap, {1.2, ink, {}});
-    sheet.text.push_back(
-        {fmt::format("above {}, up to {}", short_number(range.top, decimals_for(tick)), short_number(range.peak, 0)),
-         {cap.right + 10, y0 + thick / 2},
-         20,
-         Weight::bold});
+    const std::string above = "above " + short_number(range.top, decimals_for(tick));
+    sheet.text.push_back({range.tells_peak ? above + ", up to " + short_number(range.peak, 0) : above,
+                          {cap.right + 10, y0 + thick / 2},
+                          20,
+                          Weight::bold});
 }
 
 void add_scale_bar(Sheet& sheet, double mm_per_unit, const SheetPoint& left_end, double longest)
@@ -225,6 +267,14 @@ void add_locator(Sheet& sheet, const PictureContent& content, const Window& wind
               {centre.x() - half_width, centre.y() - half_height, centre.x() + half_width, centre.y() + half_height},
               {2.5, {0.05, 0.35, 0.62}, {}});
 }
+
+void add_sharp_key(Sheet& sheet, const PictureContent& content, const SheetPoint& left)
+{
+    if (content.is_solid())
+        sheet.text.push_back({"sharp ends of welds have no stress of their own", left, 18, Weight::regular, soft_ink});
+}
+
+double beside_bar(const StressRange& range) { return range.is_cut() ? 900 : 690; }
 
 void add_unfused_key(Sheet& sheet, const PictureContent& content, const SheetPoint& left)
 {

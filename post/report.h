@@ -18,6 +18,7 @@
 #include "post/torque_flow.h"
 #include "post/weld_surface.h"
 #include "solver/meridian.h"
+#include "solver/solid_fields.h"
 
 namespace splicewright
 {
@@ -26,12 +27,13 @@ namespace splicewright
 struct Judgement
 {
     // What is judged. Where the solid model alone can show the case, its numbers; hot spots and fields are then those
-    // of the same shaft as a body of revolution, and `notes` say so.
+    // of the same shaft as a body of revolution, which torque flow and weld surfaces are made of, and `notes` say so.
     MeridianAnswer answer;
     bool judged_by_solid = false;
-    std::size_t solid_dofs = 0;     // unknowns that were asked for, where the solid model was solved
-    std::vector<ModelRow> models;   // both side by side, where both were solved
-    bool models_must_agree = true;  // false of a body that is not of revolution
+    std::size_t solid_dofs = 0;        // unknowns that were asked for, where the solid model was solved
+    std::optional<SolidFields> solid;  // what files and pictures show of the solid model, where it answered
+    std::vector<ModelRow> models;      // both side by side, where both were solved
+    bool models_must_agree = true;     // false of a body that is not of revolution
     std::vector<CheckRow> checks;
     std::vector<CrackGrowth> crack_growth;
     std::vector<std::string> notes;  // what had to be assumed for this scenario

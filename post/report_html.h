@@ -19,7 +19,7 @@ struct PageFile
 // What the page shows beside the report itself.
 struct PageExtras
 {
-    std::vector<PagePicture> pictures;  // "section.png", "cutaway.png", "governing-site.png", "scenarios.png"
+    std::vector<PagePicture> pictures;  // those of write_pictures
     std::string why_no_pictures;        // empty when there are
     PageFile case_file;
     std::vector<PageFile> companions;   // files that the case names

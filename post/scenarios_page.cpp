@@ -18,6 +18,7 @@ struct Strip
 {
     const ScenarioView& shown;
     DrawnSection section;
+    std::vector<Segment> outlines, unfused;
     View view;
     double bottom = 0, top = 0;  // room on the sheet
 };
@@ -56,10 +57,8 @@ void add_strip_words(Sheet& sheet, const Strip& strip, const TextWidth& width)
 
 void add_strip_lines(Sheet& sheet, const Strip& strip, const Window& window)
 {
-    const Mesh& mesh = strip.shown.fields->mesh;
-    for (const auto& chain : chains(clipped(region_outlines(mesh), window), strip.view))
-        add_line(sheet, chain, {1.3, ink, {}});
-    for (const auto& chain : chains(clipped(unfused_faces(mesh), window), strip.view)) add_unfused(sheet, chain);
+    for (const auto& chain : chains(strip.outlines, strip.view)) add_line(sheet, chain, {1.3, ink, {}});
+    for (const auto& chain : chains(strip.unfused, strip.view)) add_unfused(sheet, chain);
     const SheetPoint left = strip.view.on_sheet({window.left, 0, 0}), right = strip.view.on_sheet({window.right, 0, 0});
     add_line(sheet, {left - SheetPoint(16, 0), right + SheetPoint(16, 0)}, {1.4, soft_ink, {22, 5, 4, 5}});
 }
@@ -71,7 +70,10 @@ Page scenarios_page(const PictureContent& content)
     Page page{"scenarios.png", {}, {}};
     Sheet& sheet = page.sheet;
     add_heading(sheet, content,
-                "The same splice with a weld lost: one camera, one scale and one range of colours for all");
+                content.is_solid()
+                    ? "The same splice with a weld lost, one range of colours for all; " + worst_words(content)
+                    : "The same splice with a weld lost: one camera, one scale and one range of "
+                      "colours for all");
     const std::vector<ScenarioView>& scenarios = content.request.scenarios;
     const Window& window = content.splice;
     const double row = (rows_top - strip_top - 12) / static_cast<double>(scenarios.size());
@@ -84,12 +86,19 @@ Page scenarios_page(const PictureContent& content)
     for (const ScenarioView& scenario : scenarios)
     {
         const double down = row * static_cast<double>(strips.size());
-        Strip strip{scenario, clipped(drawn_section(*scenario.fields, scenario.load), window), view,
-                    rows_top - down - row, rows_top - down};
+        const SolidSection section = scenario_section(scenario, content.around);
+        Strip strip{scenario,
+                    clipped(section.section, window),
+                    clipped(section.outlines, window),
+                    clipped(section.unfused, window),
+                    view,
+                    rows_top - down - row,
+                    rows_top - down};
         strip.view.at.y() -= down;
         strips.push_back(std::move(strip));
     }
     page.scene.range = shared_range(strips);
+    page.scene.range.tells_peak = content.range.tells_peak;
     for (const Strip& strip : strips)
     {
         page.scene.surface.push_back(
@@ -99,7 +108,8 @@ Page scenarios_page(const PictureContent& content)
     }
     add_line(sheet, {{page_left, strip_top}, {page_right, strip_top}}, {1.5, hair, {}});
     add_colour_bar(sheet, page.scene.range, {60, 30}, 520);
-    add_scale_bar(sheet, view.mm_per_unit, {690, 48}, 260);
+    add_scale_bar(sheet, view.mm_per_unit, {beside_bar(page.scene.range), 48}, 240);
+    add_sharp_key(sheet, content, {1120, 126});
     add_unfused_key(sheet, content, {1188, 54});
     if (has_round_notch(content)) add_notch_key(sheet, {1188, 24});
     return page;

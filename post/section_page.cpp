@@ -164,10 +164,10 @@ void add_strip(Sheet& sheet, const PictureContent& content, const View& view)
     add_line(sheet, {{50, strip_top}, {sheet_width - 50, strip_top}}, {1.5, hair, {}});
     add_colour_bar(sheet, content.range, {page_left, 30}, 520);
     const FieldPeak& top = content.peak;
-    const double x = 690;
+    const double x = beside_bar(content.range);
     const bool is_drawn = top.place(0) >= content.splice.left && top.place(0) <= content.splice.right;
     const std::string outside = is_drawn ? "" : ", not in view";
-    if (top.value > 0)
+    if (top.value > 0 && content.range.tells_peak)
         sheet.text.push_back(
             {fitted(fmt::format("Peak {} MPa at {}{}{}", short_number(top.value, 0),
                                 place_text(top.place(0), top.place(1)), nearest_site(content, top.place), outside),
@@ -177,7 +177,8 @@ void add_strip(Sheet& sheet, const PictureContent& content, const View& view)
              Weight::bold,
              ink,
              Align::right});
-    add_scale_bar(sheet, view.mm_per_unit, {x, 48}, 260);
+    add_scale_bar(sheet, view.mm_per_unit, {x, 48}, 240);
+    add_sharp_key(sheet, content, {1120, 126});
     add_unfused_key(sheet, content, {1188, 54});
     if (has_round_notch(content)) add_notch_key(sheet, {1188, 24});
 }
@@ -200,9 +201,7 @@ Page section_page(const PictureContent& content)
     Sheet& sheet = page.sheet;
     const Window& window = content.splice;
     const std::vector<SiteMark> marks = listed_sites(content);
-    add_heading(
-        sheet, content,
-        std::string("Half section; each point at its worst angle around the shaft") + left_out(content, marks.size()));
+    add_heading(sheet, content, "Half section; " + worst_words(content) + left_out(content, marks.size()));
     const ListShape list = list_shape(marks, content.width);
 
     const double rails = 2 * (stand_off + 2 * balloon_radius), list_height = list.rows * row_height;

@@ -55,6 +55,7 @@ SiteDemand site_demand(const SiteAnswer& site, const CombinedLoad& load)
         demand.z = peak.z;
         demand.r = peak.r;
         demand.theta = peak.theta;
+        demand.around = peak.around;
         demand.stress = peak.stress;
     }
     demand.error_pct = combined_error_pct(site, load);

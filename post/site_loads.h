@@ -24,6 +24,7 @@ struct SiteDemand
     double error_pct = 0;
     double z = 0, r = 0;  // where, mm
     double theta = 0;     // from the plane of bending, rad
+    double around = 0;    // of the solid model: of the place around the axis, rad
     PointStress stress;   // there
 };
 SiteDemand site_demand(const SiteAnswer& site, const CombinedLoad& load);

@@ -21,6 +21,7 @@
 #include "cases/problem.h"
 #include "post/drawn_section.h"
 #include "post/revolve.h"
+#include "solver/solid_bars.h"
 
 namespace splicewright
 {
@@ -89,7 +90,8 @@ void add_note(vtkUnstructuredGrid* grid, const char* name, const std::string& te
     grid->GetFieldData()->AddArray(note);
 }
 
-void add_notes(vtkUnstructuredGrid* grid, const FieldFileRequest& request, const std::string& frame)
+template <class Request>
+void add_notes(vtkUnstructuredGrid* grid, const Request& request, const std::string& frame)
 {
     add_note(grid, "title", request.title);
     add_note(grid, "load", request.load_text);
@@ -125,6 +127,18 @@ void write_grid(vtkUnstructuredGrid* grid, const std::filesystem::path& path)
 Eigen::Matrix3Xd at_region_nodes(const SolvedFields& fields, const Eigen::Matrix3Xd& displacement)
 {
     return displacement(Eigen::all, fields.region_nodes.node);
+}
+
+template <std::size_t n>
+Eigen::Matrix<int, static_cast<int>(n), Eigen::Dynamic> as_columns(
+    const std::vector<std::array<std::int32_t, n>>& cells)
+{
+    Eigen::Matrix<int, static_cast<int>(n), Eigen::Dynamic> columns(static_cast<Eigen::Index>(n),
+                                                                    static_cast<Eigen::Index>(cells.size()));
+    for (std::size_t i = 0; i < cells.size(); ++i)
+        for (std::size_t k = 0; k < n; ++k)
+            columns(static_cast<Eigen::Index>(k), static_cast<Eigen::Index>(i)) = cells[i][k];
+    return columns;
 }
 
 struct UnitLoad
@@ -196,6 +210,80 @@ void write_revolved_file(const FieldFileRequest& request)
     add_notes(grid, request,
               "x = r cos theta, y = r sin theta, z along the shaft; x > 0 is the tension side of bending");
     write_grid(grid, request.folder / "revolved.vtu");
+}
+
+void write_solid_file(const SolidFileRequest& request)
+{
+    if (request.fields.size() > most_solid_points)
+    {
+        const SolidFields fields = thinned(request.fields);
+        write_solid_file({fields, request.load_text, request.title, request.version,
+                          request.scenario + "; an eighth of the elements of the model, with the values of all",
+                          request.folder});
+        return;
+    }
+    const SolidFields& fields = request.fields;
+    vtkNew<vtkUnstructuredGrid> grid;
+    add_points(grid, fields.place);
+    add_cells(grid, VTK_QUADRATIC_TETRA, as_columns(fields.element));
+    add_regions(grid, fields.element_region, fields.region);
+    const Eigen::Matrix<double, 6, Eigen::Dynamic> stress = fields.stress.cast<double>();
+    Eigen::RowVectorXd principal(stress.cols());
+    for (Eigen::Index i = 0; i < stress.cols(); ++i) principal(i) = largest_solid_principal(stress.col(i));
+    add_array<vtkFloatArray>(grid, "stress_MPa", space_tensor, stress);
+    add_array<vtkFloatArray>(grid, "von_mises_MPa", {}, von_mises(stress).transpose());
+    add_array<vtkFloatArray>(grid, "principal_MPa", {}, principal);
+    add_array<vtkFloatArray>(grid, "worst_of_turn_von_mises_MPa", {}, fields.von_mises.cast<double>().transpose());
+    add_array<vtkFloatArray>(grid, "worst_of_turn_principal_MPa", {}, fields.principal.cast<double>().transpose());
+    add_array<vtkFloatArray>(grid, "displacement_mm", space_vector, fields.displacement.cast<double>());
+    grid->GetPointData()->SetActiveScalars("worst_of_turn_von_mises_MPa");
+    add_note(grid, "scenario", request.scenario);
+    add_notes(grid, request,
+              "z along the shaft from the joint, y = 0 the cut plane of the half lap; stress and displacement with the "
+              "tension side of bending towards +x; worst of turn: the largest over a turn of the bending, slit and lap "
+              "free or touching, whichever is worse; at sharp ends of welds, holes and slits the values grow with the "
+              "mesh and are no stress of the metal");
+    write_grid(grid, request.folder / "solid.vtu");
+}
+
+void write_solid_lap_file(const SolidFileRequest& request)
+{
+    EXPECTS(!request.fields.contact.empty());
+    Eigen::Index n = 0;
+    for (const SolidContactFields& surface : request.fields.contact) n += surface.place.cols();
+    Eigen::Matrix3Xd place(3, n);
+    Eigen::RowVectorXd pressure(n), gap(n);
+    std::vector<std::array<std::int32_t, 6>> faces;
+    std::vector<int> surface_of;
+    std::vector<std::string> names;
+    Eigen::Index first = 0;
+    for (const SolidContactFields& surface : request.fields.contact)
+    {
+        const Eigen::Index m = surface.place.cols();
+        place.middleCols(first, m) = surface.place.cast<double>();
+        pressure.segment(first, m) = surface.pressure.cast<double>().transpose();
+        gap.segment(first, m) = surface.gap.cast<double>().transpose();
+        for (std::array<std::int32_t, 6> face : surface.face)
+        {
+            for (std::int32_t& point : face) point += static_cast<std::int32_t>(first);
+            faces.push_back(face);
+            surface_of.push_back(static_cast<int>(names.size()));
+        }
+        names.push_back(surface.name);
+        first += m;
+    }
+    vtkNew<vtkUnstructuredGrid> grid;
+    add_points(grid, place);
+    add_cells(grid, VTK_QUADRATIC_TRIANGLE, as_columns(faces));
+    add_regions(grid, surface_of, names);
+    add_array<vtkFloatArray>(grid, "pressure_MPa", {}, pressure);
+    add_array<vtkFloatArray>(grid, "gap_mm", {}, gap);
+    grid->GetPointData()->SetActiveScalars("pressure_MPa");
+    add_note(grid, "scenario", request.scenario);
+    add_notes(grid, request,
+              "faces of the left bar before loading, z along the shaft from the joint; contact without friction under "
+              "the torque and the axial load alone");
+    write_grid(grid, request.folder / "solid-lap.vtu");
 }
 
 }  // namespace splicewright

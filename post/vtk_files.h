@@ -4,6 +4,7 @@
 #include <filesystem>
 #include <string>
 
+#include "solver/solid_fields.h"
 #include "solver/stress_field.h"
 
 namespace splicewright
@@ -30,5 +31,24 @@ void write_section_file(const FieldFileRequest& request);
 // revolved.vtu: the whole body as second-order wedges, x = r cos theta, y = r sin theta, z along the shaft, mm.
 // Point arrays for the stated load: stress (xx yy zz xy yz xz), von Mises stress, displacement (x y z).
 void write_revolved_file(const FieldFileRequest& request);
+
+struct SolidFileRequest
+{
+    const SolidFields& fields;
+    std::string load_text, title, version, scenario;  // "sound"
+    std::filesystem::path folder;                     // exists
+};
+
+// Points of the largest solid.vtu: about 60 MB.
+constexpr std::size_t most_solid_points = 900000;
+
+// solid.vtu: the solid model as second-order tetrahedra, x y z in mm, a point for each region that a node belongs to
+// and for each side of an unfused face. Point arrays for the stated load: stress (xx yy zz xy yz xz), its von Mises
+// stress and principal stress of the largest size; the largest of both over a turn of the bending; displacement.
+// A mesh with more points than that is written with an eighth of its elements, and the file says so.
+void write_solid_file(const SolidFileRequest& request);
+
+// solid-lap.vtu: the faces between the bars that may touch, as second-order triangles: pressure and gap. Expects them.
+void write_solid_lap_file(const SolidFileRequest& request);
 
 }  // namespace splicewright

@@ -347,7 +347,16 @@ Pictures write_pictures(const PictureRequest& request)
                  [&](vtkRenderWindow* window)
                  {
                      const PictureContent content = picture_content(request, text_width(typeface()));
-                     std::vector<Page> pages{section_page(content), cutaway_page(content), close_up_page(content)};
+                     std::vector<Page> pages{section_page(content),
+                                             content.is_solid() ? solid_cutaway_page(content) : cutaway_page(content),
+                                             close_up_page(content)};
+                     if (request.solid != nullptr)
+                     {
+                         if (!content.is_solid()) pages.push_back(solid_cutaway_page(content));
+                         pages.push_back(solid_outside_page(content));
+                         pages.push_back(solid_deformed_page(content));
+                     }
+                     if (request.contact != nullptr) pages.push_back(solid_contact_page(content));
                      if (request.scenarios.size() > 1) pages.push_back(scenarios_page(content));
                      return write_pages(window, pages, {request.folder, request.scale});
                  });

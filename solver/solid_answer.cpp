@@ -168,6 +168,13 @@ void refuse_what_does_not_fit(const Case& asked, const SolidBudget& budget)
          fmt::format("ask for at most {:.0f} unknowns", std::floor(fits / 1000) * 1000)});
 }
 
+std::optional<SolidFields> fields_of(const SolidLevel& level, const SolidShowing& showing)
+{
+    if (showing.detail == SolidDetail::none) return std::nullopt;
+    SolidFields fields = solid_fields(level, showing.load);
+    return showing.detail == SolidDetail::thinned ? thinned(fields) : std::move(fields);
+}
+
 }  // namespace
 
 std::int64_t solid_memory(std::size_t dofs)
@@ -176,7 +183,7 @@ std::int64_t solid_memory(std::size_t dofs)
 }
 
 SolidModelAnswer solid_model_answer(const Case& asked, const Scenario& scenario, const SolidBudget& budget,
-                                    double target_pct)
+                                    double target_pct, const SolidShowing& showing)
 {
     refuse_what_does_not_fit(asked, budget);
     Case shown = asked;
@@ -204,6 +211,7 @@ SolidModelAnswer solid_model_answer(const Case& asked, const Scenario& scenario,
     }
     auto& [before, now] = levels;
     compare(now, before);
+    result.fields = fields_of(now, showing);
     result.evidence = evidence_of(now, before);
     MeridianAnswer& answer = result.answer;
     answer.scenario = scenario;

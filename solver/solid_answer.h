@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "solver/meridian.h"
+#include "solver/solid_fields.h"
 #include "solver/solid_level.h"
 
 namespace splicewright
@@ -17,6 +18,20 @@ struct SolidBudget
     std::size_t dofs = 1000000;     // unknowns of the finer of two meshes, within a fifth
     std::int64_t memory_limit = 0;  // bytes that are free, 0: not asked
     int n_threads = 0;              // 0: as many as the processor runs at once
+};
+
+// Which fields an answer keeps for files and pictures.
+enum class SolidDetail
+{
+    none,
+    thinned,  // an eighth of the elements, with the values of all
+    whole,
+};
+
+struct SolidShowing
+{
+    SolidDetail detail = SolidDetail::none;
+    CombinedLoad load;
 };
 
 struct SolidEvidence
@@ -43,6 +58,7 @@ struct SolidModelAnswer
     std::string contact_left_out;  // why the faces of a lap are taken as free; empty: their contact was solved
     double closes = 0;             // mm, that bar and sleeve come together in the slit under the peak load
     SolidEvidence evidence;
+    std::optional<SolidFields> fields;  // of the finer mesh, where they were asked for
 };
 
 // Meshes twice, solves, and sets error bars from the change between the meshes; see solid_bars.h.
@@ -50,7 +66,7 @@ struct SolidModelAnswer
 // settle, its faces are free.
 // Throws CannotCompute when no mesh or no balanced solution is found, or when the memory does not suffice.
 SolidModelAnswer solid_model_answer(const Case& asked, const Scenario& scenario, const SolidBudget& budget,
-                                    double target_pct);
+                                    double target_pct, const SolidShowing& showing = {});
 
 // Bytes that meshing and solving that many unknowns take at most: about twice what was measured.
 std::int64_t solid_memory(std::size_t dofs);

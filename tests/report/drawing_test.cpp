@@ -3,6 +3,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <string>
 #include <vector>
 
@@ -38,7 +39,23 @@ Case random_one(std::uint64_t seed)
 std::vector<View2d> views_of(const Case& asked)
 {
     if (!asked.joint) return {shaft_view};
+    if (has_end_view(asked)) return {shaft_view, splice_view, preparation_view, end_view};
     return {shaft_view, splice_view, preparation_view};
+}
+
+// Sleeve welds over 270 degrees, and two rings of plug welds.
+Case partly_welded()
+{
+    Case asked = example("hill-climb-rear-left");
+    constexpr double degree = std::numbers::pi / 180;
+    asked.sleeve->weld.coverage = Radian(270 * degree);
+    asked.sleeve->weld.start = {Radian(30 * degree), Radian(100 * degree)};
+    PlugRing left, right;
+    left.count = 3, left.diameter = Millimetre(8), left.at = Millimetre(-24);
+    right.count = 2, right.diameter = Millimetre(8), right.at = Millimetre(24), right.start = Radian(60 * degree);
+    right.depth = Millimetre(4);
+    asked.sleeve->plugs = {left, right};
+    return asked;
 }
 
 bool shows(const Draft& draft, const std::string& text)
@@ -123,6 +140,30 @@ TEST(Drawing, SymbolOfAFullyFusedButtHasNoSize)
                              [](const DraftText& text)
                              { return text.words.size() > 1 && text.words[0] == 's' && std::isdigit(text.words[1]); }));
     EXPECT_TRUE(shows(splice_view(example("partial-penetration"), one_to_one), "s8"));
+}
+
+// Expected: 270 degrees of the bars' radii of 14.2 and 13.75 mm are 66.9 and 64.8 mm; angles add up.
+TEST(Drawing, ShowsPlugWeldsAndWhereWeldsBeginAndEnd)
+{
+    const Draft splice = splice_view(partly_welded(), one_to_one), ends = end_view(partly_welded(), one_to_one);
+    for (const char* text : {"66.9", "64.8", "3× Ø8", "2× Ø8", "plug", "4 deep"})
+        EXPECT_TRUE(shows(splice, text)) << text;
+    for (const char* text : {"30°", "300°", "100°", "10°", "weld over 270°, 30° to 300°", "weld over 270°, 100° to 10°",
+                             "3× Ø8 at z -24: 0°, then each 120°", "2× Ø8 at z 24: 60°, then each 180°"})
+        EXPECT_TRUE(shows(ends, text)) << text;
+    EXPECT_FALSE(has_end_view(example("hill-climb-rear-left")));
+}
+
+TEST(Drawing, TextsOverlapNeitherEachOtherNorLinesWithPartialWeldsAndPlugs)
+{
+    const Case asked = partly_welded();
+    for (const View2d view : views_of(asked))
+        for (const double width : {120.0, 176.0, 380.0})
+        {
+            const Draft draft = view(asked, scale_that_fits(view, asked, {width, 1e3}, 2.5));
+            expect_texts_apart(draft, "partly welded");
+            expect_lines_beside_texts(draft, "partly welded");
+        }
 }
 
 TEST(Drawing, TextsOverlapNeitherEachOtherNorLinesInTheExamples)

@@ -60,6 +60,23 @@ TEST(Page, SectionsStandInTheOrderOfTheReport)
     }
 }
 
+TEST(Page, ShowsEveryPictureOfTheSolidModelWithWordsForThoseWhoCannotSeeIt)
+{
+    Report report = report_of("hill-climb-rear-left");
+    report.sound.judged_by_solid = true;
+    PageExtras extras;
+    for (const char* file : {"section.png", "cutaway.png", "governing-site.png", "scenarios.png", "solid-outside.png",
+                             "solid-deformed.png", "solid-contact.png"})
+        extras.pictures.push_back({file, std::string("picture ") + file});
+    extras.case_file = {"case.toml", report.asked.text, "0123abcd"};
+    const std::string page = report_html(report, extras);
+    for (const PagePicture& picture : extras.pictures) EXPECT_EQ(count(page, base64(picture.png)), 1U) << picture.file;
+    for (const char* words : {"The solid model of the joint with a quarter cut away", "The solid model from outside",
+                              "The solid model deformed", "The faces of the bars that touch"})
+        EXPECT_NE(page.find(std::string("alt=\"") + words), std::string::npos) << words;
+    EXPECT_EQ(count(page, "alt=\"\""), 0U);
+}
+
 TEST(Page, OfAPlainShaftLeavesOutWhatItHasNot)
 {
     const std::string html = page_of(report_of("plain-stepped-shaft"));

@@ -1,0 +1,398 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include <fmt/format.h>
+
+#include <Eigen/Geometry>
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "post/depth_map.h"
+#include "post/picture_pages.h"
+
+namespace splicewright
+{
+namespace
+{
+
+constexpr double pi = std::numbers::pi;
+constexpr double page_left = 50, page_right = sheet_width - 50;
+
+Eigen::Matrix3d turned_by(double around) { return Eigen::AngleAxisd(around, Eigen::Vector3d::UnitZ()).matrix(); }
+
+void turn(ShadedSurface& surface, const Eigen::Matrix3d& turned)
+{
+    for (Eigen::Vector3d& point : surface.point) point = turned * point;
+    for (Eigen::Vector3d& normal : surface.normal) normal = turned * normal;
+}
+
+Piece within(const Window& window)
+{
+    return {{Eigen::Vector3d::UnitZ(), window.right}, {-Eigen::Vector3d::UnitZ(), -window.left}};
+}
+
+Piece joined(Piece one, const Piece& other)
+{
+    one.insert(one.end(), other.begin(), other.end());
+    return one;
+}
+
+// What of the shaft the window leaves, with flat ends where it is cut.
+ShadedSurface shown_stretch(const PictureContent& content, const std::vector<Piece>& pieces)
+{
+    const SolidFields& fields = *content.request.solid;
+    std::vector<Piece> shown;
+    for (const Piece& piece : pieces) shown.push_back(joined(piece, within(content.splice)));
+    ShadedSurface surface = solid_surface(fields, content.skin, shown);
+    for (const HalfSpace& end : within(content.splice))
+    {
+        const ShadedSurface cut = solid_cut(fields, content.skin, end, pieces).surface;
+        const auto first = static_cast<int>(surface.point.size());
+        surface.point.insert(surface.point.end(), cut.point.begin(), cut.point.end());
+        surface.normal.insert(surface.normal.end(), cut.normal.begin(), cut.normal.end());
+        surface.value.insert(surface.value.end(), cut.value.begin(), cut.value.end());
+        for (const auto& [a, b, c] : cut.triangle) surface.triangle.push_back({a + first, b + first, c + first});
+    }
+    return surface;
+}
+
+// === Cut-away
+
+// The quarter from the cut plane on is left out.
+struct QuarterCut
+{
+    ShadedSurface outside;
+    std::array<SolidCut, 2> face;  // at the angle, and a quarter turn on
+};
+
+QuarterCut quarter_cut(const PictureContent& content, double around)
+{
+    const SolidFields& fields = *content.request.solid;
+    const Eigen::Vector3d x(std::cos(around), std::sin(around), 0), y(-std::sin(around), std::cos(around), 0);
+    const Piece window = within(content.splice);
+    QuarterCut cut;
+    cut.outside = shown_stretch(content, {{{x, 0}}, {{-x, 0}, {y, 0}}});
+    cut.face[0] = solid_cut(fields, content.skin, {y, 0}, {joined({{-x, 0}}, window)});
+    cut.face[1] = solid_cut(fields, content.skin, {x, 0}, {joined({{-y, 0}}, window)});
+    const Eigen::Matrix3d turned = turned_by(-around);
+    turn(cut.outside, turned);
+    for (SolidCut& face : cut.face)
+    {
+        turn(face.surface, turned);
+        for (auto* lines : {&face.outline, &face.unfused, &face.elements})
+            for (auto& [from, to] : *lines) from = turned * from, to = turned * to;
+    }
+    return cut;
+}
+
+void add_cut_lines(Sheet& sheet, const SolidCut& cut, const View& view, int across)
+{
+    for (const auto& [from, to] : cut.outline)
+        add_line(sheet, {view.on_sheet(from), view.on_sheet(to)}, {1.3, ink, {}});
+    // The face as a plane of z and the distance from the axis.
+    View plane = view;
+    plane.right = {view.right(2), view.right(across), 0};
+    plane.up = {view.up(2), view.up(across), 0};
+    plane.centre = {0, 0, 0};
+    std::vector<Segment> unfused;
+    for (const auto& [from, to] : cut.unfused)
+        unfused.emplace_back(Eigen::Vector2d(from(2), from(across)), Eigen::Vector2d(to(2), to(across)));
+    for (const auto& chain : chains(unfused, plane)) add_unfused(sheet, chain);
+}
+
+Eigen::Vector3d place_of(const SiteMark& site, double turned)
+{
+    return {site.r * std::cos(site.around - turned), site.r * std::sin(site.around - turned), site.z};
+}
+
+// A name beside its place, where room is left: the nearest of a few places around that touches no other text and no
+// other mark.
+void add_name(Sheet& sheet, const SheetPoint& point, const std::string& words, const std::vector<SheetPoint>& marks,
+              const TextWidth& width)
+{
+    const Box room{40, strip_top + 6, page_right, 840};
+    const auto holds = [](const Box& box, const SheetPoint& at)
+    { return at.x() > box.left - 8 && at.x() < box.right + 8 && at.y() > box.bottom - 8 && at.y() < box.top + 8; };
+    for (const double away : {34.0, 52.0, 74.0, 100.0, 130.0})
+        for (int k = 0; k < 16; ++k)
+        {
+            const double angle = pi / 2 + 2 * pi * k / 16;
+            const SheetPoint at = point + away * SheetPoint(1.6 * std::cos(angle), std::sin(angle));
+            const Text text{words, at, 18, Weight::regular, ink, Align::centre};
+            Box box = box_of(text, width);
+            box = {box.left - 6, box.bottom - 2, box.right + 6, box.top + 2};
+            if (box.left < room.left || box.right > room.right || box.bottom < room.bottom || box.top > room.top)
+                continue;
+            if (std::ranges::any_of(sheet.text,
+                                    [&](const Text& other) { return overlap(box, box_of(other, width)); }) ||
+                std::ranges::any_of(marks, [&](const SheetPoint& mark) { return holds(box, mark); }))
+                continue;
+            const SheetPoint end(std::clamp(point.x(), box.left, box.right), at.y());
+            for (const Stroke& stroke : {Stroke{3.6, paper, {}}, Stroke{1.4, ink, {}}})
+                add_line(sheet, {point, end}, stroke);
+            add_box(sheet, box, paper);
+            add_frame(sheet, box, {1, soft_ink, {}});
+            sheet.text.push_back(text);
+            return;
+        }
+}
+
+bool goes_round(const std::string& site)
+{
+    return std::ranges::none_of(std::array{"lap-corner", "plug-edge", "weld-end", "throat"},
+                                [&](const char* local) { return site.starts_with(local); });
+}
+
+// Sites that the picture shows; the governing one has a label of its own.
+void add_names(Sheet& sheet, const PictureContent& content, const Scene& scene, double turned)
+{
+    constexpr double from_surface = 0.7;  // mm, of rounding and straight edges
+    const DepthMap depth(scene);
+    std::vector<SheetPoint> marks{scene.view.on_sheet(place_of(governing_site(content), turned))};
+    std::vector<std::string> names{""};
+    for (const SiteMark& site : content.request.sites)
+    {
+        if (site.importance == Importance::governing || !is_in_view(content, site)) continue;
+        // Marked where it is worst; what goes all round else on a face of the cut.
+        std::vector<Eigen::Vector3d> places{place_of(site, turned)};
+        if (goes_round(site.id))
+            places.insert(places.end(), {Eigen::Vector3d(site.r, 0, site.z), Eigen::Vector3d(0, site.r, site.z)});
+        for (const Eigen::Vector3d& place : places)
+        {
+            if (!depth.shows(place, from_surface)) continue;
+            marks.push_back(scene.view.on_sheet(place));
+            names.push_back(site.id);
+            break;
+        }
+    }
+    for (std::size_t i = 1; i < marks.size(); ++i) add_name(sheet, marks[i], names[i], marks, content.width);
+    for (std::size_t i = 1; i < marks.size(); ++i)
+    {
+        add_disc(sheet, marks[i], 6, white);
+        add_disc(sheet, marks[i], 4.4, ink);
+    }
+}
+
+// === Strips
+
+// A shaft in a strip of the sheet: turned around its axis, scaled and put there; the page's view stays.
+struct Placed
+{
+    double around = 0, times = 1;
+    SheetPoint at{0, 0};  // of the middle
+    double z = 0;         // mm, that lies there
+};
+
+// The axis lies level, and the right end is seen a little.
+View level_view()
+{
+    const double yaw = 14 * pi / 180;
+    View view;
+    view.right = {0, -std::sin(yaw), std::cos(yaw)};
+    view.up = {1, 0, 0};
+    return view;
+}
+
+Eigen::Vector3d placed(const Eigen::Vector3d& point, const Placed& how, const View& view)
+{
+    const Eigen::Vector3d turned = turned_by(how.around) * (point - Eigen::Vector3d(0, 0, how.z));
+    return how.times * turned + view.mm_per_unit * (how.at.x() * view.right + how.at.y() * view.up);
+}
+
+void place(ShadedSurface& surface, const Placed& how, const View& view)
+{
+    for (Eigen::Vector3d& point : surface.point) point = placed(point, how, view);
+    for (Eigen::Vector3d& normal : surface.normal) normal = turned_by(how.around) * normal;
+}
+
+// Times that a stretch is drawn so that it fits into a room of the sheet.
+double times_that_fit(const View& view, double length, double radius, double width, double height)
+{
+    const double wide = length * view.right.z() + 2 * radius * std::abs(view.right.y());
+    return std::min(width / wide, height / (2 * radius));
+}
+
+void add_strip_name(Sheet& sheet, const std::string& words, double y)
+{
+    sheet.text.push_back({words, {page_left, y}, 20, Weight::bold});
+}
+
+void add_foot(Sheet& sheet, const PictureContent& content)
+{
+    add_line(sheet, {{page_left, strip_top}, {page_right, strip_top}}, {1.5, hair, {}});
+    add_colour_bar(sheet, content.range, {60, 30}, 520);
+    add_sharp_key(sheet, content, {1120, 126});
+}
+
+// === Lines that were straight
+
+// Where a surface crosses half planes through the axis and planes across it, in its points before and after a movement.
+std::vector<SpaceSegment> straight_lines(const ShadedSurface& before, const ShadedSurface& after, double step)
+{
+    constexpr int n_around = 12;
+    std::vector<SpaceSegment> lines;
+    const auto add = [&](const std::array<int, 3>& triangle, const std::array<double, 3>& level)
+    {
+        std::vector<Eigen::Vector3d> ends;
+        for (std::size_t k = 0; k < 3; ++k)
+        {
+            const std::size_t next = (k + 1) % 3;
+            if ((level[k] < 0) == (level[next] < 0)) continue;
+            const double share = level[k] / (level[k] - level[next]);
+            const Eigen::Vector3d &a = after.point[static_cast<std::size_t>(triangle[k])],
+                                  &b = after.point[static_cast<std::size_t>(triangle[next])];
+            ends.emplace_back(a + share * (b - a));
+        }
+        if (ends.size() == 2) lines.emplace_back(ends[0], ends[1]);
+    };
+    for (const auto& triangle : before.triangle)
+    {
+        std::array<Eigen::Vector3d, 3> p;
+        for (std::size_t k = 0; k < 3; ++k) p[k] = before.point[static_cast<std::size_t>(triangle[k])];
+        for (int i = 0; i < n_around / 2; ++i)
+        {
+            const double angle = 2 * pi * (i + 0.5) / n_around;
+            const Eigen::Vector3d across(-std::sin(angle), std::cos(angle), 0);
+            add(triangle, {across.dot(p[0]), across.dot(p[1]), across.dot(p[2])});
+        }
+        const double low = std::min({p[0].z(), p[1].z(), p[2].z()}), high = std::max({p[0].z(), p[1].z(), p[2].z()});
+        for (double z = std::ceil(low / step) * step; z < high; z += step)
+            add(triangle, {p[0].z() - z, p[1].z() - z, p[2].z() - z});
+    }
+    return lines;
+}
+
+}  // namespace
+
+Page solid_cutaway_page(const PictureContent& content)
+{
+    Page page{content.is_solid() ? "cutaway.png" : "solid-cutaway.png", {}, {}};
+    Sheet& sheet = page.sheet;
+    add_heading(sheet, content,
+                "The solid model with a quarter cut away at the governing site; the cut faces show true colours, the "
+                "worst over a turn of the bending");
+    const double around = content.is_solid() ? content.around : governing_site(content).around + beside_faces_rad;
+    const QuarterCut cut = quarter_cut(content, around);
+    Scene& scene = page.scene;
+    scene.surface = {
+        {cut.outside, Lighting::lit}, {cut.face[0].surface, Lighting::flat}, {cut.face[1].surface, Lighting::flat}};
+    scene.range = content.range;
+    scene.view = oblique_view();
+    fit(scene.view, cut.outside.point, {110, 220, sheet_width - 110, 740});
+    double highest = 0;
+    for (const Eigen::Vector3d& point : cut.outside.point) highest = std::max(highest, scene.view.on_sheet(point).y());
+    add_cut_lines(sheet, cut.face[0], scene.view, 0);
+    add_cut_lines(sheet, cut.face[1], scene.view, 1);
+    for (const Side side : both_sides) add_end(sheet, content, scene, side);
+    add_governing(sheet, content, scene.view, std::min(highest + 50, 812.0));
+    add_foot(sheet, content);
+    add_axial_scale(sheet, scene.view, {beside_bar(content.range) + 130, 102});
+    add_unfused_key(sheet, content, {1188, 54});
+    if (has_round_notch(content)) add_notch_key(sheet, {1188, 24});
+    add_names(sheet, content, scene, around);
+    return page;
+}
+
+Page solid_outside_page(const PictureContent& content)
+{
+    Page page{"solid-outside.png", {}, {}};
+    Sheet& sheet = page.sheet;
+    add_heading(sheet, content,
+                "The solid model from outside, each point at its worst over a turn of the bending; colours are shaded");
+    Scene& scene = page.scene;
+    scene.range = content.range;
+    scene.view = level_view();
+    const SolidFields& fields = *content.request.solid;
+    const SolidExtent whole = solid_extent(fields);
+    const double wide = page_right - page_left - 60;
+    const double all = times_that_fit(scene.view, whole.right - whole.left, whole.radius, wide, 110);
+    const double near = times_that_fit(scene.view, content.splice.width(), whole.radius, wide, 200);
+    struct Strip
+    {
+        std::string name;
+        double around, times, z, y;
+        bool is_whole;
+    };
+    const double middle = (whole.left + whole.right) / 2, of_splice = (content.splice.left + content.splice.right) / 2;
+    const double seen = content.around - pi / 2;  // the governing site faces the eye
+    const double degrees = std::fmod(content.around * 180 / pi + 360, 360);
+    for (const Strip& strip :
+         {Strip{"The whole shaft", -seen, all, middle, 745, true},
+          Strip{fmt::format("The splice, seen at {:.0f}° around", degrees), -seen, near, of_splice, 555, false},
+          Strip{fmt::format("The splice from behind, at {:.0f}° around", std::fmod(degrees + 180, 360)), -seen + pi,
+                near, of_splice, 300, false}})
+    {
+        ShadedSurface surface =
+            strip.is_whole ? solid_surface(fields, content.skin, {{}}) : shown_stretch(content, {{}});
+        place(surface, {strip.around, strip.times, {sheet_width / 2, strip.y - 10}, strip.z}, scene.view);
+        scene.surface.push_back({std::move(surface), Lighting::lit});
+        add_strip_name(sheet, strip.name, strip.y + strip.times * whole.radius + 14);
+    }
+    add_foot(sheet, content);
+    const double per_mm = near * scene.view.right.z();
+    add_scale_bar(sheet, 1 / per_mm, {beside_bar(content.range), 48}, 240);
+    sheet.text.push_back({"along the splice", {beside_bar(content.range), 100}, 20});
+    return page;
+}
+
+Page solid_deformed_page(const PictureContent& content)
+{
+    Page page{"solid-deformed.png", {}, {}};
+    Sheet& sheet = page.sheet;
+    const SolidFields& fields = *content.request.solid;
+    const SolidExtent whole = solid_extent(fields);
+    const double moved = fields.displacement.colwise().norm().maxCoeff();
+    const double times = moved > 0 ? round_below(0.8 * whole.radius / moved) : 1;
+    add_heading(sheet, content,
+                fmt::format("The solid model deformed, drawn {} times as large as it is; the lines were straight along "
+                            "the shaft and round about it",
+                            short_number(times, 0)));
+    Scene& scene = page.scene;
+    scene.range = content.range;
+    scene.view = level_view();
+    const double wide = page_right - page_left - 60;
+    struct Strip
+    {
+        std::string name;
+        double times, z, y;
+        Window window;
+    };
+    const double splice = content.splice.width();
+    constexpr double still = 1e-9;  // times: the outside alone, as it was
+    const Window all{whole.left - 1, 0, whole.right + 1, 0};
+    const double seen = content.around - pi / 2;
+    std::vector<std::vector<SpaceSegment>> lines;
+    for (const Strip& strip :
+         {Strip{"The whole shaft", times_that_fit(scene.view, whole.right - whole.left, 1.5 * whole.radius, wide, 200),
+                (whole.left + whole.right) / 2, 690, all},
+          Strip{"The splice", times_that_fit(scene.view, splice, 1.4 * whole.radius, wide, 330),
+                (content.splice.left + content.splice.right) / 2, 360, content.splice}})
+    {
+        const Placed how{-seen, strip.times, {sheet_width / 2, strip.y}, strip.z};
+        const std::vector<Piece> piece{within(strip.window)};
+        const ShadedSurface before = solid_surface(fields, content.skin, piece, still),
+                            after = solid_surface(fields, content.skin, piece, times);
+        ShadedSurface surface = after;
+        place(surface, how, scene.view);
+        scene.surface.push_back({std::move(surface), Lighting::lit});
+        std::vector<SpaceSegment> found = straight_lines(before, after, round_below(splice / 12));
+        for (auto& [from, to] : found) from = placed(from, how, scene.view), to = placed(to, how, scene.view);
+        lines.push_back(std::move(found));
+        add_strip_name(sheet, strip.name, strip.y + 1.5 * strip.times * whole.radius + 4);
+    }
+    const DepthMap depth(scene);
+    for (const auto& list : lines)
+        for (const auto& [from, to] : list)
+            if (depth.shows((from + to) / 2, 2.0))
+                add_line(sheet, {scene.view.on_sheet(from), scene.view.on_sheet(to)}, {1.2, ink, {}});
+    add_foot(sheet, content);
+    sheet.text.push_back(
+        {fmt::format("Largest movement {} mm, here {} times that", short_number(moved, 3), short_number(times, 0)),
+         {beside_bar(content.range), 80},
+         20,
+         Weight::bold});
+    sheet.text.push_back(
+        {"measured without the movement of the shaft as a whole", {beside_bar(content.range), 50}, 20});
+    return page;
+}
+
+}  // namespace splicewright

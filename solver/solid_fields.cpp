@@ -1,0 +1,292 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "solver/solid_fields.h"
+
+#include <Eigen/Eigenvalues>
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "mesh/solid_flat.h"
+#include "solver/solid_bars.h"
+#include "solver/solid_level.h"
+#include "solver/solid_stress.h"
+#include "solver/surface_fit.h"
+
+namespace splicewright
+{
+namespace
+{
+
+using Stresses = Eigen::Matrix<double, 6, Eigen::Dynamic>;
+constexpr int angles_of_turn = 120;      // as site_peak
+constexpr int angles_of_principal = 40;  // within 1 - cos 4.5 deg, 0.3 %, of the part of bending
+
+// Stress at all points, by what does not turn and by bending towards two directions.
+struct Parts
+{
+    std::array<Stresses, 3> at;  // steady, towards x, towards y
+};
+
+std::array<Eigen::Matrix3Xd, 3> displacements_under(const SolidUnitDisplacements& unit, const CombinedLoad& load)
+{
+    Eigen::Matrix3Xd steady = load.torque * unit.torsion + load.axial * unit.axial;
+    if (unit.press.size() > 0) steady += load.press * unit.press;
+    return {std::move(steady), load.bending * unit.towards_x, load.bending * unit.towards_y};
+}
+
+Stress6 in_space(const Eigen::Matrix3d& frame, const Stress6& s)
+{
+    Eigen::Matrix3d local;
+    local << s(0), s(2), s(4), s(2), s(1), s(5), s(4), s(5), s(3);
+    const Eigen::Matrix3d S = frame * local * frame.transpose();
+    return {S(0, 0), S(1, 1), S(2, 2), S(0, 1), S(1, 2), S(0, 2)};
+}
+
+// The quadratic form of von Mises between two stresses; of one with itself the square of its equivalent stress.
+double mises_product(const Stress6& a, const Stress6& b)
+{
+    return a(0) * b(0) + a(1) * b(1) + a(2) * b(2) -
+           (a(0) * b(1) + a(1) * b(0) + a(1) * b(2) + a(2) * b(1) + a(0) * b(2) + a(2) * b(0)) / 2 +
+           3 * (a(3) * b(3) + a(4) * b(4) + a(5) * b(5));
+}
+
+const std::array<std::array<double, 2>, angles_of_turn>& turn()
+{
+    static const auto angles = []
+    {
+        std::array<std::array<double, 2>, angles_of_turn> made{};
+        for (std::size_t k = 0; k < made.size(); ++k)
+        {
+            const double theta = 2 * std::numbers::pi * static_cast<double>(k) / angles_of_turn;
+            made[k] = {std::cos(theta), std::sin(theta)};
+        }
+        return made;
+    }();
+    return angles;
+}
+
+double worst_von_mises(const Stress6& steady, const Stress6& x, const Stress6& y)
+{
+    const double still = mises_product(steady, steady), sx = mises_product(steady, x), sy = mises_product(steady, y),
+                 xx = mises_product(x, x), yy = mises_product(y, y), xy = mises_product(x, y);
+    if (xx == 0 && yy == 0) return std::sqrt(still);
+    double worst = 0;
+    for (const auto& [c, s] : turn())
+        worst = std::max(worst, still + 2 * (c * sx + s * sy) + c * c * xx + s * s * yy + 2 * c * s * xy);
+    return std::sqrt(worst);
+}
+
+double worst_principal(const Stress6& steady, const Stress6& x, const Stress6& y)
+{
+    double worst = 0;
+    const bool is_steady = x.isZero(0) && y.isZero(0);
+    constexpr std::size_t step = angles_of_turn / angles_of_principal;
+    for (std::size_t k = 0; k < turn().size(); k += is_steady ? turn().size() : step)
+    {
+        const Stress6 s = steady + turn()[k][0] * x + turn()[k][1] * y;
+        Eigen::Matrix3d tensor;
+        tensor << s(0), s(3), s(5), s(3), s(1), s(4), s(5), s(4), s(2);
+        const Eigen::Vector3d principal = Eigen::SelfAdjointEigenSolver<Eigen::Matrix3d>()
+                                              .computeDirect(tensor, Eigen::EigenvaluesOnly)
+                                              .eigenvalues();
+        for (const double one : {principal(0), principal(2)})
+            if (std::abs(one) > std::abs(worst)) worst = one;
+    }
+    return worst;
+}
+
+// A face that may carry pressure: its metal is read from below.
+bool may_be_pressed(const SolidMesh& mesh, const std::string& face)
+{
+    return face.ends_with(other_side_suffix) || mesh.pairs.contains(face);
+}
+
+// Values of the surface in the place of those of the elements.
+class Surface
+{
+public:
+    explicit Surface(const SolidLevel& level) : level_(level)
+    {
+        for (const auto& [name, list] : level.mesh.mesh.faces)
+        {
+            faces_.push_back(list);
+            pressed_.push_back(may_be_pressed(level.mesh.mesh, name));
+        }
+    }
+
+    void read(const std::array<Eigen::Matrix3Xd, 3>& displacement, const SolidStress& entries,
+              const std::array<Stresses, 3>& below)
+    {
+        for (std::size_t part = 0; part < 3; ++part)
+        {
+            const FreeSurfaceStress surface =
+                free_surface_stress(level_.mesh.mesh, level_.steel, displacement[part], faces_);
+            if (part == 0) set_places(surface, entries);
+            local_[part].resize(6, n_places());
+            for (Eigen::Index i = 0; i < n_places(); ++i)
+            {
+                const auto at = static_cast<std::size_t>(i);
+                const Stress6 stress =
+                    is_free_[at] ? surface.places[at].stress : Stress6(below[part].col(entry_[at].front()));
+                local_[part].col(i) = in_frame(places_.frame[at], stress);
+            }
+        }
+    }
+
+    [[nodiscard]] Eigen::Index n_places() const { return places_.at.cols(); }
+    // Points of the fields that the place stands for.
+    [[nodiscard]] const std::vector<std::int64_t>& points(Eigen::Index place) const
+    {
+        return entry_[static_cast<std::size_t>(place)];
+    }
+    [[nodiscard]] std::array<Stress6, 3> fitted(Eigen::Index place) const
+    {
+        std::array<Stress6, 3> sum{Stress6::Zero(), Stress6::Zero(), Stress6::Zero()};
+        for (const FitWeight& weight : fit_weights(places_, static_cast<std::int32_t>(place)))
+            for (std::size_t part = 0; part < 3; ++part) sum[part] += weight.weight * local_[part].col(weight.place);
+        for (Stress6& one : sum) one = in_space(places_.frame[static_cast<std::size_t>(place)], one);
+        return sum;
+    }
+
+private:
+    void set_places(const FreeSurfaceStress& surface, const SolidStress& entries)
+    {
+        places_ = framed_places(level_.mesh.mesh, surface);
+        is_free_.assign(surface.places.size(), false);
+        std::size_t f = 0;
+        for (std::size_t name = 0; name < faces_.size(); ++name)
+            for (std::size_t i = 0; i < faces_[name].size(); ++i, ++f)
+                if (!pressed_[name])
+                    for (const std::int32_t place : surface.faces[f]) is_free_[static_cast<std::size_t>(place)] = true;
+        entry_.assign(surface.places.size(), {});
+        for (std::size_t i = 0; i < surface.places.size(); ++i)
+        {
+            const SurfacePlace& place = surface.places[i];
+            entry_[i].push_back(entry_of(entries, place.node, place.region));
+            const auto node = static_cast<std::size_t>(place.node);
+            for (std::int64_t e = entries.starts[node]; e < entries.starts[node + 1]; ++e)
+                if (e != entry_[i].front() && steel(entries.region[static_cast<std::size_t>(e)]) == steel(place.region))
+                    entry_[i].push_back(e);
+        }
+    }
+
+    [[nodiscard]] const ElasticConstants& steel(std::int32_t region) const
+    {
+        return level_.steel[static_cast<std::size_t>(region)];
+    }
+
+    const SolidLevel& level_;
+    std::vector<std::vector<SolidMesh::Face>> faces_;
+    std::vector<bool> pressed_;  // by name
+    FramedPlaces places_;
+    std::vector<bool> is_free_;
+    std::vector<std::vector<std::int64_t>> entry_;
+    std::array<Stresses, 3> local_;
+};
+
+// Stress of a bracket at all points; at an edge the surface that is loaded more.
+Parts stress_parts(const SolidLevel& level, const std::array<Eigen::Matrix3Xd, 3>& displacement)
+{
+    Parts parts;
+    const SolidMesh& mesh = level.mesh.mesh;
+    SolidStress entries = recovered_stress(mesh, level.steel, displacement[0]);
+    parts.at[0] = std::move(entries.value);
+    for (const std::size_t part : {1UL, 2UL})
+        parts.at[part] = recovered_stress(mesh, level.steel, displacement[part]).value;
+    Surface surface(level);
+    surface.read(displacement, entries, parts.at);
+    Eigen::VectorXd known = Eigen::VectorXd::Constant(parts.at[0].cols(), -1);
+    for (Eigen::Index i = 0; i < surface.n_places(); ++i)
+    {
+        const std::array<Stress6, 3> stress = surface.fitted(i);
+        const double worst = worst_von_mises(stress[0], stress[1], stress[2]);
+        for (const std::int64_t point : surface.points(i))
+        {
+            if (worst <= known(point)) continue;
+            known(point) = worst;
+            for (std::size_t part = 0; part < 3; ++part) parts.at[part].col(point) = stress[part];
+        }
+    }
+    return parts;
+}
+
+void add_mesh(SolidFields& fields, const SolidLevel& level)
+{
+    const SolidMesh& mesh = level.mesh.mesh;
+    fields.region = level.mesh.regions;
+    fields.element_region = mesh.regions;
+    const SolidStress entries =
+        recovered_stress(mesh, level.steel, Eigen::Matrix3Xd::Zero(3, static_cast<Eigen::Index>(mesh.nodes.size())));
+    fields.node = entries.node;
+    fields.place.resize(3, static_cast<Eigen::Index>(fields.size()));
+    for (std::size_t i = 0; i < fields.size(); ++i)
+        fields.place.col(static_cast<Eigen::Index>(i)) =
+            Eigen::Map<const Eigen::Vector3d>(mesh.nodes[static_cast<std::size_t>(fields.node[i])].data());
+    fields.element.resize(mesh.elements.size());
+    for (std::size_t e = 0; e < mesh.elements.size(); ++e)
+        for (std::size_t k = 0; k < 10; ++k)
+            fields.element[e][k] = static_cast<std::int32_t>(entry_of(entries, mesh.elements[e][k], mesh.regions[e]));
+}
+
+std::vector<SolidContactFields> contact_fields(const SolidLevel& level, const LapContact& contact)
+{
+    std::vector<SolidContactFields> list;
+    for (std::size_t s = 0; s < contact.surfaces.size(); ++s)
+    {
+        const ContactSurface& surface = contact.surfaces[s];
+        const auto n = static_cast<Eigen::Index>(surface.places.size());
+        SolidContactFields fields{surface.name, Eigen::Matrix3Xf(3, n), Eigen::VectorXf(n), Eigen::VectorXf(n),
+                                  surface.faces};
+        for (Eigen::Index i = 0; i < n; ++i)
+        {
+            const auto at = static_cast<std::size_t>(i);
+            fields.place.col(i) = Eigen::Map<const Eigen::Vector3d>(
+                                      level.mesh.mesh.nodes[static_cast<std::size_t>(surface.places[at].first)].data())
+                                      .cast<float>();
+            fields.pressure(i) = static_cast<float>(contact.states[s].pressure[at]);
+            fields.gap(i) = static_cast<float>(contact.states[s].gap[at]);
+        }
+        list.push_back(std::move(fields));
+    }
+    return list;
+}
+
+const SolidBracket& shown_bracket(const SolidLevel& level)
+{
+    for (auto bracket = level.brackets.rbegin(); bracket != level.brackets.rend(); ++bracket)
+        if (bracket->contact) return *bracket;
+    return level.brackets.front();
+}
+
+}  // namespace
+
+SolidFields solid_fields(const SolidLevel& level, const CombinedLoad& load)
+{
+    SolidFields fields;
+    fields.load = load;
+    add_mesh(fields, level);
+    const auto n = static_cast<Eigen::Index>(fields.size());
+    fields.von_mises.setZero(n), fields.principal.setZero(n);
+    const SolidBracket& shown = shown_bracket(level);
+    for (const SolidBracket& bracket : level.brackets)
+    {
+        const std::array<Eigen::Matrix3Xd, 3> displacement = displacements_under(bracket.unit, load);
+        const Parts parts = stress_parts(level, displacement);
+        for (Eigen::Index i = 0; i < n; ++i)
+        {
+            const Stress6 steady = parts.at[0].col(i), x = parts.at[1].col(i), y = parts.at[2].col(i);
+            fields.von_mises(i) = std::max(fields.von_mises(i), static_cast<float>(worst_von_mises(steady, x, y)));
+            const double principal = worst_principal(steady, x, y);
+            if (std::abs(principal) > std::abs(fields.principal(i)))
+                fields.principal(i) = static_cast<float>(principal);
+        }
+        if (&bracket != &shown) continue;
+        fields.stress = (parts.at[0] + parts.at[1]).cast<float>();
+        fields.displacement = (displacement[0] + displacement[1]).cast<float>()(Eigen::all, fields.node);
+    }
+    for (const WeldMetalForce& metal : shown.weld_metal) fields.weld_metal.push_back({metal.site, metal.place});
+    if (shown.contact) fields.contact = contact_fields(level, *shown.contact);
+    return fields;
+}
+
+}  // namespace splicewright
