@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "post/figures_json.h"
 
-#include <cmath>
-
-#include "cases/problem.h"
+#include "post/json_number.h"
 
 namespace splicewright
 {
@@ -11,12 +9,6 @@ namespace
 {
 
 using Json = nlohmann::ordered_json;
-
-double finite(double value)
-{
-    EXPECTS(std::isfinite(value));
-    return value;
-}
 
 template <class Mark>
 Json marks(const std::vector<Mark>& list)

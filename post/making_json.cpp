@@ -1,10 +1,9 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "post/making_json.h"
 
-#include <cmath>
 #include <numbers>
 
-#include "cases/problem.h"
+#include "post/json_number.h"
 
 namespace splicewright
 {
@@ -16,12 +15,6 @@ using Json = nlohmann::ordered_json;
 constexpr double gram_per_tonne = 1e6;
 constexpr double rpm = std::numbers::pi / 30;  // rad/s
 constexpr double degree = std::numbers::pi / 180;
-
-double finite(double value)
-{
-    EXPECTS(std::isfinite(value));
-    return value;
-}
 
 Json cut_json(const CutPlan& cut)
 {

@@ -8,6 +8,8 @@
 #include "cases/bar_shape.h"
 #include "cases/problem.h"
 #include "post/figures_json.h"
+#include "post/json_number.h"
+#include "post/loads_json.h"
 #include "post/making_json.h"
 #include "post/service.h"
 #include "post/site_loads.h"
@@ -23,13 +25,6 @@ using Json = nlohmann::ordered_json;
 
 constexpr double per_kilonewton_metre = 1e6;  // N*mm
 constexpr double per_kilonewton = 1e3;        // N
-
-// JSON knows no infinity and would write null: a number that cannot be written is our fault.
-double finite(double value)
-{
-    EXPECTS(std::isfinite(value));
-    return value;
-}
 
 double error_pct(const Measured& measured)
 {
@@ -317,44 +312,6 @@ Json defaults(const Case& asked)
     return list;
 }
 
-double newton_metre(NewtonMillimetre moment) { return finite(moment.value() / newton_millimetre_per_newton_metre); }
-
-Json vehicle(const Load& load)
-{
-    const Vehicle& v = *load.vehicle;
-    return {{"engine_side_Nm", newton_metre(v.engine_side)},
-            {"grip_side_Nm", newton_metre(v.grip_side)},
-            {"governs", v.governs == TorqueLimit::engine ? "engine" : "grip"},
-            {"is_the_peak_torque", load.peak_torque == v.peak_torque()},
-            {"shock_factor", finite(v.shock_factor)},
-            {"shaft_share", finite(v.shaft_share)},
-            {"source", "[AxleTorquePractice]"},
-            {"provenance", name_of(Provenance::secondary)}};
-}
-
-Json history(const TorqueHistory& h)
-{
-    return {{"file", h.file},
-            {"rows", finite(h.rows)},
-            {"duration_s", finite(h.duration)},
-            {"lowest_Nm", newton_metre(h.lowest)},
-            {"highest_Nm", newton_metre(h.highest)},
-            {"repeats", finite(h.repeats)},
-            {"cycles", finite(h.cycles)},
-            {"blocks", h.n_blocks},
-            {"rounded_outward_to_Nm", newton_metre(h.bin_width)},
-            {"source", "[ASTM-E1049] 5.4.4"},
-            {"provenance", name_of(Provenance::secondary)}};
-}
-
-Json loads(const Load& load)
-{
-    Json json{{"peak_torque_Nm", newton_metre(load.peak_torque)}};
-    if (load.vehicle) json["vehicle"] = vehicle(load);
-    if (load.history) json["history"] = history(*load.history);
-    return json;
-}
-
 Json models(const Judgement& sound)
 {
     if (sound.models.empty()) return nullptr;
@@ -381,7 +338,7 @@ std::string result_json(const Report& report)
     json["title"] = asked.title;
     json["case_text"] = asked.text;
     json["load"] = peak_load_text(asked);
-    json["loads"] = loads(asked.load);
+    json["loads"] = loads_json(asked.load);
     json["verdict"] = verdict(report.sound);
     json["verdict"]["passes"] = report.passes();
     json["sites"] = sites(asked, answer);
