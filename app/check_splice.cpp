@@ -1,6 +1,8 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "app/check_splice.h"
 
+#include <utility>
+
 #include "app/scenarios.h"
 #include "post/scenario_notes.h"
 
@@ -11,14 +13,11 @@ Report check_splice(const Case& asked, const Accuracy& accuracy, const ModelUse&
 {
     Report report;
     report.asked = asked;
-    ModelUse shown = models;
-    shown.shown = SolidDetail::whole;
-    report.sound = judged(asked, sound_splice(), accuracy, shown);
-    shown.shown = SolidDetail::thinned;
-    for (const WhatIf& changed : what_ifs(asked))
+    report.what_if = all_judged(asked, what_ifs(asked), accuracy, models);
+    report.sound = std::move(report.what_if.front());
+    report.what_if.erase(report.what_if.begin());
+    for (Judgement& scenario : report.what_if)
     {
-        report.what_if.push_back(judged(changed.asked, changed.scenario, for_information(accuracy), shown));
-        Judgement& scenario = report.what_if.back();
         const std::vector<std::string> notes = notes_beside_sound(report.sound, scenario);
         scenario.notes.insert(scenario.notes.end(), notes.begin(), notes.end());
     }

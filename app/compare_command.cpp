@@ -112,7 +112,8 @@ int tell_tolerances(const CompareOptions& options, const PoolPlan& pool)
     const Result<Case> asked = read_case_file(options.case_file);
     if (!asked.has_value()) return refused(asked.problems());
     const fs::path folder = options.out.empty() ? beside_here(options, "-tolerances") : options.out;
-    write_tolerances(answer.value(), asked.value(), options.accuracy_pct, folder);
+    const std::string why_no_pictures = write_tolerances(answer.value(), asked.value(), options.accuracy_pct, folder);
+    if (!why_no_pictures.empty()) fmt::print(stderr, "No PNG chart, only SVG: {}\n", why_no_pictures);
     fmt::print(stderr, "Report to open in a browser: {}/report.html\n", fs::absolute(folder).string());
     const OptionOutcome& corner = answer.value().corner.outcome;
     const bool passes = corner.end == OptionEnd::judged && corner.passes && answer.value().nominal.passes;

@@ -8,7 +8,9 @@
 #include <utility>
 
 #include "app/settled_case.h"
+#include "app/side_by_side.h"
 #include "app/solid_judgement.h"
+#include "app/worker_pool.h"
 #include "cases/shape_limits.h"
 #include "post/notch_checks.h"
 #include "post/site_loads.h"
@@ -32,8 +34,7 @@ SettledSlit settled_slit(const Case& asked, const Scenario& scenario)
     const bool has_open =
         asked.sleeve && (asked.sleeve->slit[0] == SlitState::open || asked.sleeve->slit[1] == SlitState::open);
     if (!has_open || (load.bending == 0 && load.axial == 0)) return settled;
-    const SlitClosing closing = slit_closing(asked, scenario);
-    const double closes = closing.by_bending * std::abs(load.bending) + closing.by_axial * std::abs(load.axial);
+    const double closes = slit_closing(asked, scenario, load);
     if (const auto note = close_slits(settled.asked, closes)) settled.notes.push_back(*note);
     return settled;
 }
@@ -143,6 +144,23 @@ Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& ac
     Judgement result = judged_by_meridian(asked, scenario, accuracy);
     if (models.solid) add_solid(result, asked, use);
     return result;
+}
+
+std::vector<Judgement> all_judged(const Case& asked, const std::vector<WhatIf>& changed, const Accuracy& accuracy,
+                                  const ModelUse& use)
+{
+    std::vector<Judgement> all(1 + changed.size());
+    const int n_threads = models_taken(asked, use.choice).solid ? 1 : n_processors();
+    ModelUse sound = use, scenario = use;
+    sound.shown = SolidDetail::whole, scenario.shown = SolidDetail::thinned;
+    done_side_by_side(all.size(), n_threads,
+                      [&](std::size_t i)
+                      {
+                          all[i] = i == 0 ? judged(asked, sound_splice(), accuracy, sound)
+                                          : judged(changed[i - 1].asked, changed[i - 1].scenario,
+                                                   for_information(accuracy), scenario);
+                      });
+    return all;
 }
 
 }  // namespace splicewright

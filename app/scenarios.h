@@ -40,4 +40,10 @@ Accuracy for_information(const Accuracy& accuracy);
 // those where it finds more stress than both error bars allow; alone it is judged by all checks that its answer has.
 Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& accuracy, const ModelUse& use = {});
 
+// The sound splice first, then the scenarios, those for information. Side by side on all processors where the meridian
+// model alone answers; the solid model fills them by itself, and what is shown of it is kept whole for the sound splice
+// and thinned for the others.
+std::vector<Judgement> all_judged(const Case& asked, const std::vector<WhatIf>& changed, const Accuracy& accuracy,
+                                  const ModelUse& use);
+
 }  // namespace splicewright

@@ -5,6 +5,7 @@
 #include <gmsh.h>
 
 #include <algorithm>
+#include <mutex>
 #include <string>
 #include <unordered_map>
 #include <vector>
@@ -130,6 +131,8 @@ std::string GmshSession::last_words()
 
 void with_mesher(const char* part, const std::function<void()>& work)
 {
+    static std::mutex one_session_at_a_time;
+    const std::lock_guard guard(one_session_at_a_time);
     try
     {
         const GmshSession session(part);

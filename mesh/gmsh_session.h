@@ -21,7 +21,8 @@ public:
     static std::string last_words();
 };
 
-// Does the work in a session of its own; whatever the mesher throws becomes the error of refuse_mesh for that part.
+// Does the work in a session of its own, after those of other threads; whatever the mesher throws becomes the error of
+// refuse_mesh for that part.
 void with_mesher(const char* part, const std::function<void()>& work);
 
 }  // namespace splicewright

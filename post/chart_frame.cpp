@@ -93,6 +93,7 @@ void add_chart_words(Sheet& sheet, const ChartWords& words, const TextWidth& wid
                           Weight::bold,
                           ink,
                           Align::centre});
+    std::erase_if(sheet.text, [](const Text& text) { return text.words.empty(); });
 }
 
 void add_x_ticks(Sheet& sheet, const Axis& axis, const std::vector<Tick>& ticks, const TextWidth& width)

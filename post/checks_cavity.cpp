@@ -30,7 +30,7 @@ CavityStress cavity_stress(double aspect, double poisson)
     const std::vector<ElasticConstants> steel{{check_steel.E, poisson}};
     const Mesh mesh = generate_mesh(outline_of(BarWithCavity{aspect * across, across, bar_radius}), size);
     const auto surface = [&](LoadKind kind)
-    { return surface_reading(mesh, steel, "cavity", unit_solution(mesh, steel, kind, {}, Outside::unit_load)); };
+    { return surface_reading(mesh, steel, "cavity", unit_solution(mesh, steel, kind, {})); };
     const SurfaceReading pull = surface(LoadKind::axial), twist = surface(LoadKind::torsion);
     const std::size_t equator = place_nearest(pull.z, 0);
     const double remote = 1 / (pi * bar_radius * bar_radius);

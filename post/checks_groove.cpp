@@ -104,7 +104,7 @@ Factors hyperbolic_factors(double net_over_groove)
     const std::vector<ElasticConstants> steel{check_steel};
     const Mesh mesh = generate_mesh(outline_of(HyperbolicGroove{a, a / net_over_groove, 20 * a}), size);
     const auto neck = [&](LoadKind kind)
-    { return surface_reading(mesh, steel, "groove", unit_solution(mesh, steel, kind, {}, Outside::unit_load)); };
+    { return surface_reading(mesh, steel, "groove", unit_solution(mesh, steel, kind, {})); };
     const SurfaceReading torsion = neck(LoadKind::torsion), bending = neck(LoadKind::bending),
                          pull = neck(LoadKind::axial);
     const std::size_t at = place_nearest(pull.z, 0);

@@ -50,7 +50,7 @@ std::vector<double> bar_torques(const Layer& layer)
     std::vector<ElasticConstants> steel;
     for (const std::string& region : mesh.region)
         steel.push_back(region == "layer" ? ElasticConstants{2.6 * layer.shear_modulus, 0.3} : check_steel);
-    const UnitSolution twist = unit_solution(mesh, steel, LoadKind::torsion, {}, Outside::unit_load);
+    const UnitSolution twist = unit_solution(mesh, steel, LoadKind::torsion, {});
     std::vector<double> torques;
     for (std::size_t i = 0; i < cut_shares.size(); ++i)
         torques.push_back(

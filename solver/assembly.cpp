@@ -10,122 +10,106 @@ namespace
 
 std::size_t at(int i) { return static_cast<std::size_t>(i); }
 
-// One term of one unknown of one element.
-struct Entry
+template <int n>
+void add_product(const ElementStiffness& stiffness, const Eigen::VectorXd& x, Eigen::VectorXd& f)
 {
-    int free = 0;
-    int local = 0;  // unknown within the element
-    double factor = 0;
-};
-
-// Entries of all elements behind each other, and for each free unknown the entries that name it.
-struct Incidence
-{
-    std::vector<Entry> entry;
-    std::vector<int> element_start;  // [n_triangles + 1] into entry
-    std::vector<int> owner;          // element of each entry
-    std::vector<int> column_start;   // [n_free + 1] into by_column
-    std::vector<int> by_column;      // entries sorted by free unknown
-};
-
-Incidence incidence(const Mesh& mesh, int n, const Freedoms& free)
-{
-    Incidence result;
-    for (int t = 0; t < mesh.n_triangles(); ++t)
+    using Vector = Eigen::Matrix<double, n, 1>;
+    for (int e = 0; e < stiffness.n_elements(); ++e)
     {
-        result.element_start.push_back(static_cast<int>(result.entry.size()));
-        for (int i = 0; i < 6 * n; ++i)
-        {
-            const Freedoms::Unknown& row = free.unknown[at(mesh.triangle(i / n, t) * n + i % n)];
-            for (int k = 0; k < row.n_terms; ++k)
-            {
-                result.entry.push_back({row.term[at(k)].free, i, row.term[at(k)].factor});
-                result.owner.push_back(t);
-            }
-        }
+        const auto first = stiffness.entry.begin() + stiffness.start[at(e)],
+                   last = stiffness.entry.begin() + stiffness.start[at(e + 1)];
+        Vector u = Vector::Zero();
+        for (auto k = first; k != last; ++k) u(k->local) += k->factor * x(k->free);
+        const Vector force = Eigen::Map<const Eigen::Matrix<double, n, n>>(stiffness.block(e)) * u;
+        for (auto k = first; k != last; ++k) f(k->free) += k->factor * force(k->local);
     }
-    result.element_start.push_back(static_cast<int>(result.entry.size()));
-    result.column_start.assign(at(free.n_free + 1), 0);
-    for (const Entry& entry : result.entry) ++result.column_start[at(entry.free + 1)];
-    for (int c = 0; c < free.n_free; ++c) result.column_start[at(c + 1)] += result.column_start[at(c)];
-    std::vector<int> next(result.column_start.begin(), result.column_start.end() - 1);
-    result.by_column.resize(result.entry.size());
-    for (std::size_t e = 0; e < result.entry.size(); ++e)
-        result.by_column[at(next[at(result.entry[e].free)]++)] = static_cast<int>(e);
-    return result;
-}
-
-Eigen::SparseMatrix<double> summed(const Incidence& in, const std::vector<ElementMatrix>& Ke, int n_free)
-{
-    std::vector<int> outer{0}, inner;
-    std::vector<double> value;
-    std::vector<int> place(at(n_free), -1);  // of a row within the present column
-    std::vector<int> rows;
-    for (int column = 0; column < n_free; ++column)
-    {
-        rows.clear();
-        const int first = in.column_start[at(column)], last = in.column_start[at(column + 1)];
-        for (int e = first; e < last; ++e)
-        {
-            const int t = in.owner[at(in.by_column[at(e)])];
-            for (int k = in.element_start[at(t)]; k < in.element_start[at(t + 1)]; ++k)
-            {
-                const int row = in.entry[at(k)].free;
-                if (row < column || place[at(row)] >= 0) continue;
-                place[at(row)] = 0;
-                rows.push_back(row);
-            }
-        }
-        std::sort(rows.begin(), rows.end());
-        const int start = static_cast<int>(inner.size());
-        for (std::size_t i = 0; i < rows.size(); ++i) place[at(rows[i])] = start + static_cast<int>(i);
-        inner.insert(inner.end(), rows.begin(), rows.end());
-        value.resize(inner.size(), 0.0);
-        for (int e = first; e < last; ++e)
-        {
-            const Entry& right = in.entry[at(in.by_column[at(e)])];
-            const int t = in.owner[at(in.by_column[at(e)])];
-            for (int k = in.element_start[at(t)]; k < in.element_start[at(t + 1)]; ++k)
-            {
-                const Entry& left = in.entry[at(k)];
-                if (left.free >= column)
-                    value[at(place[at(left.free)])] += left.factor * right.factor * Ke[at(t)](left.local, right.local);
-            }
-        }
-        for (const int row : rows) place[at(row)] = -1;
-        outer.push_back(static_cast<int>(inner.size()));
-    }
-    return Eigen::Map<const Eigen::SparseMatrix<double>>(n_free, n_free, static_cast<int>(inner.size()), outer.data(),
-                                                         inner.data(), value.data());
 }
 
 }  // namespace
 
-System assembled(const Mesh& mesh, const std::vector<ElasticConstants>& steel, LoadKind kind, const Freedoms& free,
-                 const Eigen::VectorXd& load)
+ElementStiffness element_stiffness(const Mesh& mesh, const std::vector<ElasticConstants>& steel, LoadKind kind,
+                                   const Freedoms& free)
 {
-    const int n = unknowns_per_node(kind);
-    const Incidence in = incidence(mesh, n, free);
-    System system{{}, Eigen::VectorXd::Zero(free.n_free)};
-    for (Eigen::Index i = 0; i < load.size(); ++i)
-    {
-        const Freedoms::Unknown& row = free.unknown[static_cast<std::size_t>(i)];
-        for (int k = 0; k < row.n_terms; ++k) system.f(row.term[at(k)].free) += row.term[at(k)].factor * load(i);
-    }
-    std::vector<ElementMatrix> Ke(at(mesh.n_triangles()));
+    const int per_node = unknowns_per_node(kind);
+    ElementStiffness result;
+    result.n = 6 * per_node;
+    result.n_free = free.n_free;
+    result.value.resize(at(result.n * result.n) * at(mesh.n_triangles()));
+    result.start.push_back(0);
     for (int t = 0; t < mesh.n_triangles(); ++t)
     {
         const TriangleNodes nodes = mesh.node(Eigen::all, mesh.triangle.col(t));
-        Ke[at(t)] = element_stiffness(kind, steel[at(mesh.region_of[at(t)])], nodes);
-        Eigen::VectorXd constant(6 * n);
-        for (int i = 0; i < 6 * n; ++i) constant(i) = free.unknown[at(mesh.triangle(i / n, t) * n + i % n)].constant;
-        if (constant.isZero(0)) continue;
-        const Eigen::VectorXd force = Ke[at(t)] * constant;
-        for (int k = in.element_start[at(t)]; k < in.element_start[at(t + 1)]; ++k)
-            system.f(in.entry[at(k)].free) -= in.entry[at(k)].factor * force(in.entry[at(k)].local);
+        const ElementMatrix K = element_stiffness(kind, steel[at(mesh.region_of[at(t)])], nodes);
+        std::copy(K.data(), K.data() + K.size(), result.value.data() + at(result.n * result.n) * at(t));
+        for (int i = 0; i < result.n; ++i)
+        {
+            const Freedoms::Unknown& row = free.unknown[at(mesh.triangle(i / per_node, t) * per_node + i % per_node)];
+            for (int k = 0; k < row.n_terms; ++k)
+                result.entry.push_back({row.term[at(k)].free, i, row.term[at(k)].factor});
+        }
+        result.start.push_back(static_cast<int>(result.entry.size()));
     }
-    system.K = summed(in, Ke, free.n_free);
-    return system;
+    return result;
+}
+
+Eigen::VectorXd product(const ElementStiffness& stiffness, const Eigen::VectorXd& x)
+{
+    Eigen::VectorXd f = Eigen::VectorXd::Zero(stiffness.n_free);
+    switch (stiffness.n)
+    {
+        case 6: add_product<6>(stiffness, x, f); break;
+        case 12: add_product<12>(stiffness, x, f); break;
+        default: add_product<18>(stiffness, x, f); break;
+    }
+    return f;
+}
+
+Eigen::SparseMatrix<double> assembled(const ElementStiffness& stiffness)
+{
+    std::vector<Eigen::Triplet<double>> entries;
+    for (int e = 0; e < stiffness.n_elements(); ++e)
+    {
+        const Eigen::Map<const Eigen::MatrixXd> K(stiffness.block(e), stiffness.n, stiffness.n);
+        for (int i = stiffness.start[at(e)]; i < stiffness.start[at(e + 1)]; ++i)
+            for (int j = stiffness.start[at(e)]; j < stiffness.start[at(e + 1)]; ++j)
+            {
+                const ElementStiffness::Entry &row = stiffness.entry[at(i)], &column = stiffness.entry[at(j)];
+                if (row.free >= column.free)
+                    entries.emplace_back(row.free, column.free,
+                                         row.factor * column.factor * K(row.local, column.local));
+            }
+    }
+    Eigen::SparseMatrix<double> K(stiffness.n_free, stiffness.n_free);
+    K.setFromTriplets(entries.begin(), entries.end());
+    return K;
+}
+
+Eigen::VectorXd force_on_free(const Freedoms& free, const Eigen::VectorXd& load)
+{
+    Eigen::VectorXd f = Eigen::VectorXd::Zero(free.n_free);
+    for (Eigen::Index i = 0; i < load.size(); ++i)
+    {
+        const Freedoms::Unknown& row = free.unknown[static_cast<std::size_t>(i)];
+        for (int k = 0; k < row.n_terms; ++k) f(row.term[at(k)].free) += row.term[at(k)].factor * load(i);
+    }
+    return f;
+}
+
+Eigen::VectorXd force_of_constants(const Mesh& mesh, const ElementStiffness& stiffness, const Freedoms& free)
+{
+    const int n = stiffness.n, per_node = n / 6;
+    Eigen::VectorXd f = Eigen::VectorXd::Zero(free.n_free);
+    for (int t = 0; t < mesh.n_triangles(); ++t)
+    {
+        Eigen::VectorXd constant(n);
+        for (int i = 0; i < n; ++i)
+            constant(i) = free.unknown[at(mesh.triangle(i / per_node, t) * per_node + i % per_node)].constant;
+        if (constant.isZero(0)) continue;
+        const Eigen::VectorXd force = Eigen::Map<const Eigen::MatrixXd>(stiffness.block(t), n, n) * constant;
+        for (int k = stiffness.start[at(t)]; k < stiffness.start[at(t + 1)]; ++k)
+            f(stiffness.entry[at(k)].free) -= stiffness.entry[at(k)].factor * force(stiffness.entry[at(k)].local);
+    }
+    return f;
 }
 
 }  // namespace splicewright

@@ -2,6 +2,7 @@
 #include "solver/elements.h"
 
 #include <Eigen/LU>
+#include <array>
 #include <numbers>
 
 namespace splicewright
@@ -65,40 +66,98 @@ Eigen::Matrix<double, 6, 1> stress_of(const ElasticConstants& steel, const Eigen
 namespace
 {
 
-// Adds the blocks of all pairs of nodes on and below the diagonal. n: unknowns per node.
+using NodePairs = Eigen::Matrix<double, 6, 6>;
+
+// Sums over the quadrature points of products of d/dr, N/r and d/dz of two shape functions, with the weights of the
+// ring: every entry of every stiffness is a combination of them.
+struct ShapeProducts
+{
+    NodePairs rr = NodePairs::Zero(), ro = NodePairs::Zero(), oo = NodePairs::Zero(), zz = NodePairs::Zero(),
+              rz = NodePairs::Zero(), oz = NodePairs::Zero();
+};
+
+struct ShapesAtPoint
+{
+    ShapeValues N;
+    ShapeGradients dN;
+    double weight = 0;
+};
+
+const std::array<ShapesAtPoint, 7>& shapes_at_points()
+{
+    static const std::array<ShapesAtPoint, 7> shapes = []
+    {
+        std::array<ShapesAtPoint, 7> all;
+        for (std::size_t i = 0; i < all.size(); ++i)
+            all[i] = {shape_values(quadrature()[i].at), shape_gradients(quadrature()[i].at), quadrature()[i].weight};
+        return all;
+    }();
+    return shapes;
+}
+
+ShapeProducts shape_products(const TriangleNodes& nodes, double theta)
+{
+    using Values = Eigen::Matrix<double, 6, 1>;
+    ShapeProducts sum;
+    for (const ShapesAtPoint& shapes : shapes_at_points())
+    {
+        const Eigen::Matrix2d J = nodes * shapes.dN;
+        const Eigen::Matrix<double, 6, 2> dN_dx = shapes.dN * J.inverse();
+        const double radius = nodes.row(1) * shapes.N;
+        const Values z = dN_dx.col(0), r = dN_dx.col(1), o = shapes.N / radius;
+        const double weight = theta * shapes.weight * J.determinant() * radius;
+        const Values wz = weight * z, wr = weight * r, wo = weight * o;
+        sum.rr.noalias() += wr * r.transpose();
+        sum.ro.noalias() += wr * o.transpose();
+        sum.oo.noalias() += wo * o.transpose();
+        sum.zz.noalias() += wz * z.transpose();
+        sum.rz.noalias() += wr * z.transpose();
+        sum.oz.noalias() += wo * z.transpose();
+    }
+    return sum;
+}
+
+// Puts the entries of one component of the displacement with another one in their places, and their mirror image.
 template <int n>
-void add_lower_blocks(ElementMatrix& K, const StrainMatrix& B, double lambda, double G)
+void put(ElementMatrix& K, int row, int column, const NodePairs& pairs)
 {
     for (int j = 0; j < 6; ++j)
-    {
-        const Eigen::Matrix<double, 6, n> right = B.middleCols<n>(n * j);
-        Eigen::Matrix<double, 6, n> stress = G * right;
-        stress.template topRows<3>() += G * right.template topRows<3>();
-        stress.template topRows<3>().rowwise() += lambda * right.template topRows<3>().colwise().sum();
-        for (int i = j; i < 6; ++i)
-            K.block<n, n>(n * i, n * j).noalias() += B.middleCols<n>(n * i).transpose().lazyProduct(stress);
-    }
+        for (int i = 0; i < 6; ++i)
+        {
+            K(n * i + row, n * j + column) = pairs(i, j);
+            K(n * j + column, n * i + row) = pairs(i, j);
+        }
 }
 
 }  // namespace
 
 ElementMatrix element_stiffness(LoadKind kind, const ElasticConstants& steel, const TriangleNodes& nodes)
 {
+    // Products of the rows of strain_at, with M = lambda + 2 G for equal normal strains and lambda for unequal ones.
+    const double lambda = steel.E * steel.nu / ((1 + steel.nu) * (1 - 2 * steel.nu)), G = steel.G(), M = lambda + 2 * G;
+    const auto [rr, ro, oo, zz, rz, oz] = shape_products(nodes, theta_weight(kind));
     const int n = 6 * unknowns_per_node(kind);
-    ElementMatrix K = ElementMatrix::Zero(n, n);
-    const double lambda = steel.E * steel.nu / ((1 + steel.nu) * (1 - 2 * steel.nu)), G = steel.G();
-    for (const QuadraturePoint& point : quadrature())
+    ElementMatrix K(n, n);
+    const NodePairs twist = rr - (ro + ro.transpose()) + oo + zz;
+    const NodePairs radial = M * (rr + oo) + lambda * (ro + ro.transpose()) + G * zz;
+    const NodePairs radial_axial = lambda * (rz + oz) + G * rz.transpose();
+    switch (kind)
     {
-        const StrainAt strain = strain_at(kind, nodes, point.at);
-        const double weight = theta_weight(kind) * point.weight * strain.jacobian * strain.radius;
-        switch (kind)
-        {
-            case LoadKind::torsion: add_lower_blocks<1>(K, strain.B, weight * lambda, weight * G); break;
-            case LoadKind::axial: add_lower_blocks<2>(K, strain.B, weight * lambda, weight * G); break;
-            case LoadKind::bending: add_lower_blocks<3>(K, strain.B, weight * lambda, weight * G); break;
-        }
+        case LoadKind::torsion: K = G * twist; break;
+        case LoadKind::axial:
+            put<2>(K, 0, 0, radial);
+            put<2>(K, 0, 1, radial_axial);
+            put<2>(K, 1, 1, M * zz + G * rr);
+            break;
+        case LoadKind::bending:
+            put<3>(K, 0, 0, radial + G * oo);
+            put<3>(K, 0, 1, lambda * ro + M * oo - G * (ro.transpose() - oo));
+            put<3>(K, 0, 2, radial_axial);
+            put<3>(K, 1, 1, M * oo + G * twist);
+            put<3>(K, 1, 2, lambda * oz - G * oz.transpose());
+            put<3>(K, 2, 2, M * zz + G * (oo + rr));
+            break;
     }
-    K.triangularView<Eigen::StrictlyUpper>() = K.transpose();
     return K;
 }
 

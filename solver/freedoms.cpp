@@ -97,7 +97,11 @@ private:
         return best;
     }
 
-    Unknown fresh() { return {{Freedoms::Term{result_.n_free++, 1.0}}, 1, 0.0}; }
+    Unknown fresh(int node)
+    {
+        result_.node_of_free.push_back(node);
+        return {{Freedoms::Term{result_.n_free++, 1.0}}, 1, 0.0};
+    }
     Unknown& unknown(int node, int component)
     {
         return result_.unknown[static_cast<std::size_t>(node * n_ + component)];
@@ -110,19 +114,19 @@ private:
         switch (kind_)
         {
             case LoadKind::torsion:
-                unknown(node, 0) = axis || is_pin ? zero() : fresh();
+                unknown(node, 0) = axis || is_pin ? zero() : fresh(node);
                 if (is_pin) pin(node, 0);
                 break;
             case LoadKind::axial:
-                unknown(node, 0) = axis ? zero() : fresh();
-                unknown(node, 1) = is_pin ? zero() : fresh();
+                unknown(node, 0) = axis ? zero() : fresh(node);
+                unknown(node, 1) = is_pin ? zero() : fresh(node);
                 if (is_pin) pin(node, 1);
                 break;
             case LoadKind::bending:
-                unknown(node, 0) = is_pin ? zero() : fresh();
+                unknown(node, 0) = is_pin ? zero() : fresh(node);
                 if (axis) add(unknown(node, 1), unknown(node, 0), -1);
-                else unknown(node, 1) = fresh();
-                unknown(node, 2) = axis || is_pin ? zero() : fresh();
+                else unknown(node, 1) = fresh(node);
+                unknown(node, 2) = axis || is_pin ? zero() : fresh(node);
                 if (is_pin) pin(node, 0), pin(node, 2);
                 break;
         }
@@ -141,13 +145,13 @@ private:
         add(normal, unknown(pair.outer, z), nz);
         add(normal, unknown(pair.outer, r), nr);
         normal.constant -= ties_.overlap[side_of(pair)];
-        const Unknown tangential = fresh();
+        const Unknown tangential = fresh(pair.inner);
         Unknown inner_z = zero(), inner_r = zero();
         add(inner_z, normal, nz), add(inner_z, tangential, -nr);
         add(inner_r, normal, nr), add(inner_r, tangential, nz);
         unknown(pair.inner, z) = inner_z;
         unknown(pair.inner, r) = inner_r;
-        if (kind_ == LoadKind::bending) unknown(pair.inner, 1) = fresh();
+        if (kind_ == LoadKind::bending) unknown(pair.inner, 1) = fresh(pair.inner);
     }
 
     const Mesh& mesh_;

@@ -41,7 +41,8 @@ struct Freedoms
     };
     std::vector<Unknown> unknown;  // [n_nodes * unknowns_per_node]
     int n_free = 0;
-    std::vector<int> pinned;  // unknowns held only against rigid motion
+    std::vector<int> node_of_free;  // [n_free] the node that each came from, its unknowns side by side
+    std::vector<int> pinned;        // unknowns held only against rigid motion
 };
 
 // Supports: on the axis u_theta = u_r = 0 in harmonic 0, u_z = 0 and u_theta = -u_r in harmonic 1;

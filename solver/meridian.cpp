@@ -9,8 +9,10 @@
 
 #include "cases/beyond_revolution.h"
 #include "cases/problem.h"
+#include "mesh/gmsh_mesher.h"
 #include "solver/level_bars.h"
 #include "solver/meridian_level.h"
+#include "solver/slit_ties.h"
 
 namespace splicewright
 {
@@ -186,13 +188,18 @@ MeridianAnswer reference_answer(const Case& asked, const Scenario& scenario, con
     return answer;
 }
 
-SlitClosing slit_closing(const Case& asked, const Scenario& scenario)
+double slit_closing(const Case& asked, const Scenario& scenario, const CombinedLoad& load)
 {
     MeshSize coarse;
     coarse.elements_per_quarter_turn = 4;
     coarse.growth = 0.6;
-    const Level level = solved_level(asked, scenario, outline(asked, scenario), coarse);
-    return {level.closing_by_bending, level.closing_by_axial};
+    const Mesh mesh = generate_mesh(outline(asked, scenario), coarse);
+    const std::vector<ElasticConstants> steel = steel_by_region(asked, mesh.region);
+    const Ties ties = slit_ties(asked).front();
+    const Elimination order = elimination_of(mesh, ties);
+    const auto closes = [&](LoadKind kind, double size)
+    { return size == 0 ? 0 : closing_movement(mesh, unit_solution(mesh, steel, kind, ties, order)) * std::abs(size); };
+    return closes(LoadKind::bending, load.bending) + closes(LoadKind::axial, load.axial);
 }
 
 }  // namespace splicewright

@@ -129,12 +129,9 @@ struct ReferenceMesh
 // On that mesh, with bars from one with elements larger by 1.5; its evidence has no times and no accuracy asked.
 MeridianAnswer reference_answer(const Case& asked, const Scenario& scenario, const ReferenceMesh& mesh);
 
-// Largest closing movement of a free slit, from one coarse mesh (displacements there are within a few per cent).
-struct SlitClosing
-{
-    double by_bending = 0, by_axial = 0;  // mm per N*mm, mm per N
-};
-SlitClosing slit_closing(const Case& asked, const Scenario& scenario);
+// How far bending and tension of that load close a free slit at most, mm, from one coarse mesh (displacements there are
+// within a few per cent).
+double slit_closing(const Case& asked, const Scenario& scenario, const CombinedLoad& load);
 
 // Elastic constants by region of a mesh.
 std::vector<ElasticConstants> steel_by_region(const Case& asked, const std::vector<std::string>& regions);

@@ -33,17 +33,21 @@ bool has(const Case& asked, SlitState state)
     return asked.sleeve && (asked.sleeve->slit[0] == state || asked.sleeve->slit[1] == state);
 }
 
+// torsion: where a bracket before has it already, which no tie but a merged one changes.
 Bracket solved_bracket(const Case& asked, const Mesh& mesh, const std::vector<ElasticConstants>& steel,
                        const Ties& ties, const UnitSolution* torsion)
 {
     Ties with_overlap = ties;
     with_overlap.overlap = press_overlap(asked);
+    const Elimination order = elimination_of(mesh, ties);
+    std::vector<Outside> pulled{Outside::unit_load};
+    if (has(asked, SlitState::press)) pulled.push_back(Outside::none);
     Bracket bracket;
-    bracket.torsion = torsion ? *torsion : unit_solution(mesh, steel, LoadKind::torsion, ties, Outside::unit_load);
-    bracket.axial = unit_solution(mesh, steel, LoadKind::axial, ties, Outside::unit_load);
-    bracket.bending = unit_solution(mesh, steel, LoadKind::bending, ties, Outside::unit_load);
-    if (has(asked, SlitState::press))
-        bracket.press = unit_solution(mesh, steel, LoadKind::axial, with_overlap, Outside::none);
+    bracket.torsion = torsion ? *torsion : unit_solution(mesh, steel, LoadKind::torsion, ties, order);
+    const std::vector<UnitSolution> axial = unit_solutions(mesh, steel, LoadKind::axial, with_overlap, order, pulled);
+    bracket.axial = axial.front();
+    if (pulled.size() > 1) bracket.press = axial.back();
+    bracket.bending = unit_solution(mesh, steel, LoadKind::bending, ties, order);
     return bracket;
 }
 
@@ -213,20 +217,6 @@ void read_sections(const Case& asked, const Scenario& scenario, Level& level)
         if (scenario.sleeve_weld_fused[index(side)]) level.weld[index(side)] = weld_force(asked, level, side);
 }
 
-// Largest closing movement of the free faces of the slit, mm per unit load.
-double closing(const Mesh& mesh, const UnitSolution& solution)
-{
-    const int n = unknowns_per_node(solution.kind);
-    double worst = 0;
-    for (const FacePair& pair : mesh.pair)
-    {
-        if (!pair.curve.starts_with("slit")) continue;
-        const auto jump = [&](int c) { return solution.u(pair.outer * n + c) - solution.u(pair.inner * n + c); };
-        worst = std::max(worst, std::abs(pair.normal(0) * jump(n - 1) + pair.normal(1) * jump(0)));
-    }
-    return worst;
-}
-
 void refuse_poor_balance(const Level& level)
 {
     if (level.section_imbalance <= section_imbalance_allowed) return;
@@ -252,6 +242,19 @@ void collect_evidence(Level& level)
 }
 
 }  // namespace
+
+double closing_movement(const Mesh& mesh, const UnitSolution& solution)
+{
+    const int n = unknowns_per_node(solution.kind);
+    double worst = 0;
+    for (const FacePair& pair : mesh.pair)
+    {
+        if (!pair.curve.starts_with("slit")) continue;
+        const auto jump = [&](int c) { return solution.u(pair.outer * n + c) - solution.u(pair.inner * n + c); };
+        worst = std::max(worst, std::abs(pair.normal(0) * jump(n - 1) + pair.normal(1) * jump(0)));
+    }
+    return worst;
+}
 
 void add_bracket(SiteAnswer& site, SiteStress stress)
 {
@@ -286,8 +289,6 @@ Level solved_level(const Case& asked, const Scenario& scenario, const Outline& o
     level.hot_spots = hot_spots(asked, level);
     if (level.brackets.front().press)
         level.fit_pressure.value = fit_pressure(asked, level.mesh, level.steel, *level.brackets.front().press);
-    level.closing_by_bending = closing(level.mesh, level.brackets.front().bending);
-    level.closing_by_axial = closing(level.mesh, level.brackets.front().axial);
     collect_evidence(level);
     refuse_poor_balance(level);
     level.recover_seconds = seconds_since(solved);

@@ -29,13 +29,15 @@ struct Level
     std::vector<HotSpot> hot_spots;
     SleeveShare share;
     Measured twist, end_rotation, extension, fit_pressure;
-    double closing_by_bending = 0, closing_by_axial = 0;
     double residual = 0, reaction_imbalance = 0, section_imbalance = 0;
     int unknowns = 0;
     double mesh_seconds = 0, solve_seconds = 0, recover_seconds = 0;
 };
 
 Level solved_level(const Case& asked, const Scenario& scenario, const Outline& outline, const MeshSize& size);
+
+// Largest closing movement of the free faces of the slit, mm per unit load.
+double closing_movement(const Mesh& mesh, const UnitSolution& solution);
 
 // Adds one more way in which the slit may hang together, and takes the worse of the peaks; their errors are 0.
 void add_bracket(SiteAnswer& site, SiteStress stress);

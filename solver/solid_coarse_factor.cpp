@@ -1,13 +1,11 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "solver/solid_coarse_factor.h"
 
-#include <cblas.h>
-#include <omp.h>
-
 #include <Eigen/CholmodSupport>
 #include <Eigen/Geometry>
 
 #include "cases/problem.h"
+#include "solver/one_thread.h"
 
 namespace splicewright
 {
@@ -22,9 +20,7 @@ template <int F>
 CoarseFactor::CoarseFactor(const BlockMatrix<double, F, F>& A, const std::vector<std::int64_t>& pinned)
     : parts_(std::make_unique<Parts>())
 {
-    // The threads here are our own; see solver/sparse_solve.cpp.
-    omp_set_max_active_levels(0);
-    openblas_set_num_threads(1);
+    use_one_thread();  // the threads here are our own
     std::vector<char> out(static_cast<std::size_t>(A.n_rows * F), 0);
     for (const std::int64_t freedom : pinned) out[static_cast<std::size_t>(freedom)] = 1;
     std::vector<Eigen::Triplet<double>> entries;

@@ -1,9 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "solver/solid_direct.h"
 
-#include <cblas.h>
 #include <fmt/format.h>
-#include <omp.h>
 
 #include <Eigen/CholmodSupport>
 #include <Eigen/Geometry>
@@ -11,6 +9,7 @@
 #include <ctime>
 
 #include "cases/problem.h"
+#include "solver/one_thread.h"
 #include "solver/solid_body.h"
 #include "solver/solid_coarse_factor.h"
 #include "solver/solid_element.h"
@@ -137,8 +136,7 @@ SolidSolution direct_solution(const SolidMesh& mesh, const SolidBody& body, cons
 {
     const auto start = std::chrono::steady_clock::now();
     const std::clock_t clock = std::clock();
-    omp_set_max_active_levels(0);  // see solver/sparse_solve.cpp
-    openblas_set_num_threads(1);
+    use_one_thread();
     SolidTeam team(1);
     const SolidLayout layout = solid_layout(team, mesh, body.bonded, linked_nodes(mesh, body));
     refuse_loose_parts(mesh, layout, body);

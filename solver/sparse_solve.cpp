@@ -1,29 +1,14 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include "solver/sparse_solve.h"
 
-#include <cblas.h>
-#include <omp.h>
-
 #include <Eigen/CholmodSupport>
 #include <Eigen/SparseCholesky>
 
 #include "cases/problem.h"
+#include "solver/one_thread.h"
 
 namespace splicewright
 {
-
-namespace
-{
-
-// Systems of one meridian section are too small for threads: waiting for each other costs them more than they gain,
-// and processes are what fills the cores.
-void use_one_thread()
-{
-    omp_set_max_active_levels(0);  // CHOLMOD names its own number of threads, which this alone overrides
-    openblas_set_num_threads(1);
-}
-
-}  // namespace
 
 Eigen::VectorXd sparse_solution(const Eigen::SparseMatrix<double>& K, const Eigen::VectorXd& f)
 {

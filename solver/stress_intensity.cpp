@@ -81,24 +81,37 @@ struct Level
     int nodes = 0;
 };
 
+// Only a merged slit takes part in torsion.
+bool alike_in_torsion(const Ties& a, const Ties& b)
+{
+    const auto merged = [](FaceTie tie) { return tie == FaceTie::merged; };
+    return merged(a.slit[0]) == merged(b.slit[0]) && merged(a.slit[1]) == merged(b.slit[1]);
+}
+
 Level solved_level(const CrackedSection& section, const std::vector<ReadTip>& tips, const MeshSize& size)
 {
+    constexpr std::array<LoadKind, 3> kinds{LoadKind::torsion, LoadKind::bending, LoadKind::axial};
     const Mesh mesh = generate_mesh(section.outline, size);
     Level level;
     level.nodes = mesh.n_nodes();
     level.tips.resize(tips.size());
-    for (const Ties& ties : section.brackets)
+    for (std::size_t b = 0; b < section.brackets.size(); ++b)
     {
-        std::array<UnitSolution, 3> solutions;
-        constexpr std::array<LoadKind, 3> kinds{LoadKind::torsion, LoadKind::bending, LoadKind::axial};
+        const Ties& ties = section.brackets[b];
+        const Elimination order = elimination_of(mesh, ties);
+        for (std::vector<LoadReadings>& brackets : level.tips) brackets.emplace_back();
         for (std::size_t k = 0; k < kinds.size(); ++k)
-            solutions[k] = unit_solution(mesh, section.steel, kinds[k], ties, Outside::unit_load);
-        for (std::size_t t = 0; t < tips.size(); ++t)
         {
-            LoadReadings readings;
-            for (std::size_t k = 0; k < kinds.size(); ++k)
-                readings[k] = reading(mesh, section, solutions[k], tips[t], tie_at(tips[t], ties));
-            level.tips[t].push_back(readings);
+            const bool is_known =
+                b > 0 && kinds[k] == LoadKind::torsion && alike_in_torsion(ties, section.brackets[b - 1]);
+            if (is_known)
+            {
+                for (std::vector<LoadReadings>& brackets : level.tips) brackets[b][k] = brackets[b - 1][k];
+                continue;
+            }
+            const UnitSolution solution = unit_solution(mesh, section.steel, kinds[k], ties, order);
+            for (std::size_t t = 0; t < tips.size(); ++t)
+                level.tips[t][b][k] = reading(mesh, section, solution, tips[t], tie_at(tips[t], ties));
         }
     }
     return level;

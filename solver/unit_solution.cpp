@@ -3,14 +3,16 @@
 
 #include <fmt/format.h>
 
-#include <Eigen/SparseCore>
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <optional>
 #include <set>
 
 #include "cases/problem.h"
 #include "solver/assembly.h"
+#include "solver/front_factor.h"
 #include "solver/sparse_solve.h"
 
 namespace splicewright
@@ -102,6 +104,20 @@ Eigen::VectorXd expanded(const Freedoms& free, const Eigen::VectorXd& x)
     return u;
 }
 
+// Solution of K x = f and one step of refinement. A stiffness that is not positive definite to the last digit goes to
+// the general solver.
+Eigen::VectorXd refined_solution(const ElementStiffness& K, const std::optional<FrontFactor>& factor,
+                                 const Eigen::VectorXd& f)
+{
+    if (factor)
+    {
+        Eigen::VectorXd x = factor->solution(f);
+        x += factor->solution(f - product(K, x));
+        if (x.allFinite()) return x;
+    }
+    return sparse_solution(assembled(K), f);
+}
+
 // Force left over at the held rigid motions, as a share of `applied`, the sum of all nodal forces that are put on.
 double reaction_share(const Mesh& mesh, const std::vector<ElasticConstants>& steel, LoadKind kind, const Freedoms& free,
                       const Eigen::VectorXd& u, const Eigen::VectorXd& load, double applied)
@@ -122,36 +138,88 @@ double reaction_share(const Mesh& mesh, const std::vector<ElasticConstants>& ste
     return applied > 0 ? worst / applied : 0;
 }
 
+void refuse_poor(const UnitSolution& solution)
+{
+    if (solution.residual <= residual_allowed && solution.reaction_imbalance <= reaction_imbalance_allowed) return;
+    throw CannotCompute(
+        {"", 0, 0, "solver", "",
+         fmt::format("the solution does not balance its loads: residual {:.1e} (allowed {:.0e}), reaction {:.1e} "
+                     "(allowed {:.0e})",
+                     solution.residual, residual_allowed, solution.reaction_imbalance, reaction_imbalance_allowed),
+         "check that every part is joined to the shaft; if it is, please report this case file"});
+}
+
 }  // namespace
 
-UnitSolution unit_solution(const Mesh& mesh, const std::vector<ElasticConstants>& steel, LoadKind kind,
-                           const Ties& ties, Outside outside)
+Elimination elimination_of(const Mesh& mesh, const Ties& ties)
+{
+    // In bending every node has unknowns, and every tie couples.
+    const Freedoms free = freedoms(mesh, LoadKind::bending, ties);
+    constexpr int n = unknowns_per_node(LoadKind::bending);
+    NodeGroups groups;
+    groups.n_nodes = mesh.n_nodes();
+    for (int t = 0; t < mesh.n_triangles(); ++t)
+    {
+        const auto begin = groups.node.size();
+        for (int i = 0; i < 6 * n; ++i)
+        {
+            const Freedoms::Unknown& unknown =
+                free.unknown[static_cast<std::size_t>(mesh.triangle(i / n, t) * n + i % n)];
+            for (int k = 0; k < unknown.n_terms; ++k)
+            {
+                const int node =
+                    free.node_of_free[static_cast<std::size_t>(unknown.term[static_cast<std::size_t>(k)].free)];
+                const auto first = groups.node.begin() + static_cast<std::ptrdiff_t>(begin);
+                if (std::find(first, groups.node.end(), node) == groups.node.end()) groups.node.push_back(node);
+            }
+        }
+        groups.start.push_back(static_cast<int>(groups.node.size()));
+    }
+    return elimination(groups);
+}
+
+std::vector<UnitSolution> unit_solutions(const Mesh& mesh, const std::vector<ElasticConstants>& steel, LoadKind kind,
+                                         const Ties& ties, const Elimination& order,
+                                         const std::vector<Outside>& outside)
 {
     const Freedoms free = freedoms(mesh, kind, ties);
-    const Eigen::VectorXd load = outside == Outside::unit_load
-                                     ? end_loads(mesh, kind)
-                                     : Eigen::VectorXd::Zero(mesh.n_nodes() * unknowns_per_node(kind)).eval();
-    const System system = assembled(mesh, steel, kind, free, load);
-    const Eigen::VectorXd x = sparse_solution(system.K, system.f);
-    UnitSolution solution;
-    solution.kind = kind;
-    solution.u = expanded(free, x);
-    solution.work = load.dot(solution.u);
-    solution.n_free = free.n_free;
-    const double scale = system.f.norm();
-    const Eigen::VectorXd left_over = system.K.selfadjointView<Eigen::Lower>() * x - system.f;
-    solution.residual = scale > 0 ? left_over.norm() / scale : 0;
-    solution.reaction_imbalance =
-        reaction_share(mesh, steel, kind, free, solution.u, load,
-                       outside == Outside::unit_load ? load.lpNorm<1>() : system.f.lpNorm<1>());
-    if (!(solution.residual <= residual_allowed) || !(solution.reaction_imbalance <= reaction_imbalance_allowed))
-        throw CannotCompute(
-            {"", 0, 0, "solver", "",
-             fmt::format("the solution does not balance its loads: residual {:.1e} (allowed {:.0e}), reaction {:.1e} "
-                         "(allowed {:.0e})",
-                         solution.residual, residual_allowed, solution.reaction_imbalance, reaction_imbalance_allowed),
-             "check that every part is joined to the shaft; if it is, please report this case file"});
-    return solution;
+    Freedoms unmoved = free;
+    for (Freedoms::Unknown& unknown : unmoved.unknown) unknown.constant = 0;
+    const ElementStiffness K = element_stiffness(mesh, steel, kind, free);
+    const std::optional<FrontFactor> factor = FrontFactor::factorised(K, order, free.node_of_free, mesh.n_nodes());
+    std::vector<UnitSolution> solutions;
+    for (const Outside load_case : outside)
+    {
+        const bool is_loaded = load_case == Outside::unit_load;
+        const Eigen::VectorXd load =
+            is_loaded ? end_loads(mesh, kind) : Eigen::VectorXd::Zero(mesh.n_nodes() * unknowns_per_node(kind)).eval();
+        const Eigen::VectorXd f = is_loaded ? force_on_free(free, load) : force_of_constants(mesh, K, free);
+        const Eigen::VectorXd x = refined_solution(K, factor, f);
+        UnitSolution solution;
+        solution.kind = kind;
+        solution.u = expanded(is_loaded ? unmoved : free, x);
+        solution.work = load.dot(solution.u);
+        solution.n_free = free.n_free;
+        const double scale = f.norm();
+        solution.residual = scale > 0 ? (product(K, x) - f).norm() / scale : 0;
+        solution.reaction_imbalance =
+            reaction_share(mesh, steel, kind, free, solution.u, load, is_loaded ? load.lpNorm<1>() : f.lpNorm<1>());
+        refuse_poor(solution);
+        solutions.push_back(std::move(solution));
+    }
+    return solutions;
+}
+
+UnitSolution unit_solution(const Mesh& mesh, const std::vector<ElasticConstants>& steel, LoadKind kind,
+                           const Ties& ties, const Elimination& order)
+{
+    return unit_solutions(mesh, steel, kind, ties, order, {Outside::unit_load}).front();
+}
+
+UnitSolution unit_solution(const Mesh& mesh, const std::vector<ElasticConstants>& steel, LoadKind kind,
+                           const Ties& ties)
+{
+    return unit_solution(mesh, steel, kind, ties, elimination_of(mesh, ties));
 }
 
 DisplacementAmplitude displacement_amplitude(const UnitSolution& solution)

@@ -6,6 +6,7 @@
 
 #include "mesh/mesh.h"
 #include "solver/elements.h"
+#include "solver/elimination.h"
 #include "solver/freedoms.h"
 #include "solver/stress_field.h"
 
@@ -29,16 +30,28 @@ constexpr double residual_allowed = 1e-7;
 constexpr double reaction_imbalance_allowed = 1e-6;
 constexpr double section_imbalance_allowed = 1e-6;  // sleeve and butt against the load, at the joint
 
-// Self-balanced unit load on both ends with the exact linear traction: 1 N*mm of torque or bending, 1 N of tension.
-// With Ties::overlap the press fit alone is solved instead (kind axial, no outside load).
-// steel: by mesh region. Throws CannotCompute when the residual or the reaction is poor.
+// Self-balanced unit load on both ends with the exact linear traction: 1 N*mm of torque or bending, 1 N of tension; or
+// the press fit of Ties::overlap alone (kind axial).
 enum class Outside
 {
     unit_load,
     none,
 };
+
+// The order in which the nodes of a mesh leave its equations, for every load while the slit hangs together so.
+Elimination elimination_of(const Mesh& mesh, const Ties& ties);
+
+// One load with one factorisation for all of `outside`, in its order.
+// steel: by mesh region. Throws CannotCompute when the residual or the reaction is poor.
+std::vector<UnitSolution> unit_solutions(const Mesh& mesh, const std::vector<ElasticConstants>& steel, LoadKind kind,
+                                         const Ties& ties, const Elimination& order,
+                                         const std::vector<Outside>& outside);
 UnitSolution unit_solution(const Mesh& mesh, const std::vector<ElasticConstants>& steel, LoadKind kind,
-                           const Ties& ties, Outside outside);
+                           const Ties& ties, const Elimination& order);
+
+// With an order of its own.
+UnitSolution unit_solution(const Mesh& mesh, const std::vector<ElasticConstants>& steel, LoadKind kind,
+                           const Ties& ties);
 
 // Displacement amplitudes at all nodes, rows u_r, u_theta, u_z.
 DisplacementAmplitude displacement_amplitude(const UnitSolution& solution);

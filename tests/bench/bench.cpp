@@ -1,15 +1,20 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include <benchmark/benchmark.h>
 
+#include <array>
 #include <filesystem>
+#include <functional>
 #include <stdexcept>
 
 #include "app/check_splice.h"
 #include "app/memory.h"
+#include "app/scenarios.h"
 #include "app/write_report.h"
 #include "cases/read_case.h"
 #include "mesh/gmsh_mesher.h"
+#include "solver/assembly.h"
 #include "solver/meridian_level.h"
+#include "solver/sparse_solve.h"
 
 // Run with: ./run bench. Ratios count, single times do not: machines are shared.
 namespace splicewright
@@ -47,11 +52,65 @@ void one_load(benchmark::State& state, LoadKind kind)
     const Case asked = typical_splice();
     const Mesh mesh = generate_mesh(outline(asked, {}), size_of(8));
     const std::vector<ElasticConstants> steel = steel_by_region(asked, mesh.region);
-    for (auto _ : state) keep(unit_solution(mesh, steel, kind, {}, Outside::unit_load).work);
+    for (auto _ : state) keep(unit_solution(mesh, steel, kind, {}).work);
 }
 BENCHMARK_CAPTURE(one_load, torsion, LoadKind::torsion)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(one_load, axial, LoadKind::axial)->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(one_load, bending, LoadKind::bending)->Unit(benchmark::kMillisecond);
+
+// The same three loads with one order of elimination for all, with one for each, and by the general solver, which
+// finds its order in the assembled matrix: what reuse gains.
+void three_loads(benchmark::State& state,
+                 const std::function<double(const Mesh&, const std::vector<ElasticConstants>&)>& solved)
+{
+    const Case asked = typical_splice();
+    const Mesh mesh = generate_mesh(outline(asked, {}), size_of(8));
+    const std::vector<ElasticConstants> steel = steel_by_region(asked, mesh.region);
+    for (auto _ : state) keep(solved(mesh, steel));
+}
+constexpr std::array<LoadKind, 3> all_loads{LoadKind::torsion, LoadKind::axial, LoadKind::bending};
+
+void three_loads_with_one_order(benchmark::State& state)
+{
+    three_loads(state,
+                [](const Mesh& mesh, const std::vector<ElasticConstants>& steel)
+                {
+                    const Elimination order = elimination_of(mesh, {});
+                    double work = 0;
+                    for (const LoadKind kind : all_loads) work += unit_solution(mesh, steel, kind, {}, order).work;
+                    return work;
+                });
+}
+BENCHMARK(three_loads_with_one_order)->Unit(benchmark::kMillisecond);
+
+void three_loads_with_an_order_each(benchmark::State& state)
+{
+    three_loads(state,
+                [](const Mesh& mesh, const std::vector<ElasticConstants>& steel)
+                {
+                    double work = 0;
+                    for (const LoadKind kind : all_loads) work += unit_solution(mesh, steel, kind, {}).work;
+                    return work;
+                });
+}
+BENCHMARK(three_loads_with_an_order_each)->Unit(benchmark::kMillisecond);
+
+void three_loads_by_the_general_solver(benchmark::State& state)
+{
+    three_loads(state,
+                [](const Mesh& mesh, const std::vector<ElasticConstants>& steel)
+                {
+                    double sum = 0;
+                    for (const LoadKind kind : all_loads)
+                    {
+                        const Freedoms free = freedoms(mesh, kind, {});
+                        const Eigen::VectorXd f = Eigen::VectorXd::Ones(free.n_free);
+                        sum += sparse_solution(assembled(element_stiffness(mesh, steel, kind, free)), f).sum();
+                    }
+                    return sum;
+                });
+}
+BENCHMARK(three_loads_by_the_general_solver)->Unit(benchmark::kMillisecond);
 
 // Mesh, three loads, recovery; growth with the number of unknowns.
 void one_mesh_of_growing_size(benchmark::State& state)
@@ -74,6 +133,14 @@ void sound_splice_at_one_percent(benchmark::State& state)
     for (auto _ : state) keep(meridian_answer(asked, {}, {1.0}).twist.value);
 }
 BENCHMARK(sound_splice_at_one_percent)->Unit(benchmark::kMillisecond);
+
+// What one option of a study takes.
+void one_option_at_one_percent(benchmark::State& state)
+{
+    const Case asked = typical_splice();
+    for (auto _ : state) keep(judged(asked, sound_splice(), {1.0}).checks.size());
+}
+BENCHMARK(one_option_at_one_percent)->Unit(benchmark::kMillisecond);
 
 void whole_check_at_one_percent(benchmark::State& state)
 {

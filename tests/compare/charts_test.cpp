@@ -8,6 +8,7 @@
 #include "post/number_words.h"
 #include "post/sheet_svg.h"
 #include "post/study_charts.h"
+#include "post/tolerance_chart.h"
 #include "post/trade_off.h"
 
 namespace splicewright
@@ -143,6 +144,30 @@ TEST(Percent, HasNoExponentAndNoMinusBeforeZero)
     EXPECT_EQ(percent(13.27, 3), "1327 %");
     EXPECT_EQ(percent(-0.0, 3), "0 %");
     EXPECT_EQ(percent(0.9368, 3), "93.7 %");
+}
+
+TEST(ToleranceChart, HasARowForEachToleranceTheOneThatMovesMostOnTop)
+{
+    ToleranceAnswer answer;
+    answer.nominal = judged_as(0.6, 5, 1);
+    answer.effects = {{"sleeve.length", "83 mm", "85 mm", judged_as(0.61, 5, 1), judged_as(0.59, 5, 1)},
+                      {"sleeve.weld.leg", "5 mm", "7 mm", judged_as(0.9, 5, 1), judged_as(0.5, 5, 1)},
+                      {"left.section[1].diameter", "27 mm", "29 mm", {}, judged_as(0.62, 5, 1)}};
+    const Sheet sheet = tolerance_sheet(answer, "a.toml", 1, width_of);
+    const auto row_of = [&](const std::string& words)
+    {
+        const auto found =
+            std::find_if(sheet.text.begin(), sheet.text.end(), [&](const Text& text) { return text.words == words; });
+        return found == sheet.text.end() ? 0 : found->at.y();
+    };
+    EXPECT_GT(row_of("sleeve.weld.leg"), row_of("left.section[1].diameter"));
+    EXPECT_GT(row_of("left.section[1].diameter"), row_of("sleeve.length"));
+    EXPECT_GT(row_of("sleeve.length"), 0);
+    EXPECT_GT(row_of("27 mm: not judged; 29 mm: 62 %"), 0);
+    for (std::size_t a = 0; a < sheet.text.size(); ++a)
+        for (std::size_t b = 0; b < a; ++b)
+            EXPECT_FALSE(overlap(box_of(sheet.text[a], width_of), box_of(sheet.text[b], width_of)))
+                << sheet.text[a].words << " lies on " << sheet.text[b].words;
 }
 
 }  // namespace

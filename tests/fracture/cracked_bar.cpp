@@ -89,8 +89,8 @@ UnitSolution uniform_shear(const Mesh& mesh, const std::vector<ElasticConstants>
                         force * shape * Eigen::Vector3d(surface.across, -surface.across, surface.along);
             }
     const Freedoms free = freedoms(mesh, LoadKind::bending, {});
-    const System system = assembled(mesh, steel, LoadKind::bending, free, load);
-    const Eigen::VectorXd x = sparse_solution(system.K, system.f);
+    const Eigen::VectorXd x =
+        sparse_solution(assembled(element_stiffness(mesh, steel, LoadKind::bending, free)), force_on_free(free, load));
     UnitSolution solution;
     solution.kind = LoadKind::bending;
     solution.u = Eigen::VectorXd::Zero(load.size());

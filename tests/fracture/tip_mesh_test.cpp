@@ -79,7 +79,7 @@ TEST(TipMesh, OpensWithTheRootOfTheDistance)
     // term of the expansion adds: exactly half for a pure root, 1/4 for a straight line.
     const CrackedSection section = sample::cracked_bar(sample::RingCrack::internal, 4, 10, 30);
     const Mesh mesh = generate_mesh(section.outline, sample::fine_at_tip(54));
-    const UnitSolution solution = unit_solution(mesh, section.steel, LoadKind::axial, {}, Outside::unit_load);
+    const UnitSolution solution = unit_solution(mesh, section.steel, LoadKind::axial, {});
     double nearest = INFINITY, next = INFINITY, opening_nearest = 0, opening_next = 0;
     for (const FacePair& pair : mesh.pair)
     {

@@ -29,7 +29,7 @@ Peaks cavity_peaks(double cavity, double bar, LoadKind kind, double per_quarter)
     size.elements_per_quarter_turn = per_quarter;
     const std::vector<ElasticConstants> steel{sample::plain_steel};
     const Mesh mesh = generate_mesh(sample::bar_with_cavity(cavity, bar, 3 * bar), size);
-    const UnitSolution solution = unit_solution(mesh, steel, kind, {}, Outside::unit_load);
+    const UnitSolution solution = unit_solution(mesh, steel, kind, {});
     Peaks peaks;
     for (const SurfaceChain& chain : surface_chains(mesh, mesh.curve.at("cavity"), steel))
     {

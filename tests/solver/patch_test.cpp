@@ -44,7 +44,7 @@ double worst_relative_error(LoadKind kind, const Patch& patch)
 {
     const Mesh mesh = sample::distorted(sample::grid(patch.inner, patch.outer, 12, 4), 0.2, patch.edges);
     const std::vector<ElasticConstants> steel{sample::plain_steel};
-    const UnitSolution solution = unit_solution(mesh, steel, kind, {}, Outside::unit_load);
+    const UnitSolution solution = unit_solution(mesh, steel, kind, {});
     const int n = unknowns_per_node(kind);
     double worst = 0;
     for (int t = 0; t < mesh.n_triangles(); ++t)

@@ -72,7 +72,7 @@ TEST(PlainBar, TorsionIsThatOfSaintVenant)
         for (const double sections : {1.0, 2.0, 5.0})
         {
             const Mesh mesh = meshed(bar, sections);
-            const UnitSolution solution = unit_solution(mesh, steel, LoadKind::torsion, {}, Outside::unit_load);
+            const UnitSolution solution = unit_solution(mesh, steel, LoadKind::torsion, {});
             const auto off = [&](const char* curve, double diameter)
             { return worst_off(mesh, bar, curve, solution, &SurfaceStress::shear, diameter / 2 / bar.J()); };
             EXPECT_LT(off("bar.left", bar.outer), away_from_loads);
@@ -93,7 +93,7 @@ TEST(PlainBar, BendingIsThatOfBernoulli)
         for (const double sections : {1.0, 2.0, 5.0})
         {
             const Mesh mesh = meshed(bar, sections);
-            const UnitSolution solution = unit_solution(mesh, steel, LoadKind::bending, {}, Outside::unit_load);
+            const UnitSolution solution = unit_solution(mesh, steel, LoadKind::bending, {});
             const double exact = bar.outer / 2 / bar.I();  // 32 M / (pi d^3) for a solid bar
             EXPECT_LT(worst_off(mesh, bar, "bar.left", solution, &SurfaceStress::along, exact), away_from_loads);
             const double rotation = bar.length / (steel[0].E * bar.I());
@@ -107,7 +107,7 @@ TEST(PlainBar, TensionIsForceOverArea)
         for (const double sections : {1.0, 2.0, 5.0})
         {
             const Mesh mesh = meshed(bar, sections);
-            const UnitSolution solution = unit_solution(mesh, steel, LoadKind::axial, {}, Outside::unit_load);
+            const UnitSolution solution = unit_solution(mesh, steel, LoadKind::axial, {});
             EXPECT_LT(worst_off(mesh, bar, "bar.left", solution, &SurfaceStress::along, 1 / bar.A()), away_from_loads);
             const double extension = bar.length / (steel[0].E * bar.A());
             EXPECT_NEAR(solution.work, extension, away_from_loads * extension);
