@@ -9,6 +9,8 @@
 #include <numbers>
 
 #include "cases/problem.h"
+#include "cases/random_case.h"
+#include "cases/read_case.h"
 #include "tests/mesh/sample_cases.h"
 #include "tests/mesh/solid_measure.h"
 
@@ -95,6 +97,23 @@ TEST(SolidAnswer, AModelThatDoesNotFitIntoTheMemoryIsRefusedBeforeItIsMeshed)
     {
         EXPECT_EQ(refusal.problem().field, "--solid-dofs");
         EXPECT_NE(refusal.problem().rule.find("GB are free"), std::string::npos);
+    }
+}
+
+// Narrow faces of this shape ask for 30 million unknowns, which once filled the memory of a machine (27 November 2026).
+TEST(SolidAnswer, AShapeThatNeedsFarMoreThanAskedIsRefusedBeforeItIsMeshed)
+{
+    const Result<Case> read = read_case(random_case_text(9011), "random.toml");
+    ASSERT_TRUE(read.has_value());
+    try
+    {
+        solid_model_answer(read.value(), {}, unknowns(1000000), 40);
+        FAIL() << "not refused";
+    }
+    catch (const CannotCompute& refusal)
+    {
+        EXPECT_EQ(refusal.problem().field, "--solid-dofs");
+        EXPECT_NE(refusal.problem().rule.find("narrow faces"), std::string::npos);
     }
 }
 

@@ -1,0 +1,57 @@
+// SPDX-License-Identifier: GPL-2.0-or-later
+#include "solver/solid_nested.h"
+
+#include <Eigen/LU>
+
+#include "cases/problem.h"
+#include "solver/solid_element.h"
+
+namespace splicewright
+{
+
+namespace
+{
+
+constexpr std::size_t parts_of_an_element = 8;
+
+Eigen::Matrix<double, 3, 10> of_element(const SolidMesh& mesh, std::size_t element, const Eigen::Matrix3Xd& values)
+{
+    Eigen::Matrix<double, 3, 10> result;
+    for (int n = 0; n < 10; ++n) result.col(n) = values.col(mesh.elements[element][static_cast<std::size_t>(n)]);
+    return result;
+}
+
+}  // namespace
+
+std::vector<Eigen::Matrix3Xd> carried_to_finer(const SolidMesh& coarse, const SolidMesh& fine,
+                                               const std::vector<const Eigen::Matrix3Xd*>& values)
+{
+    EXPECTS(fine.elements.size() == parts_of_an_element * coarse.elements.size());
+    const auto n_fine = static_cast<Eigen::Index>(fine.nodes.size());
+    std::vector<Eigen::Matrix3Xd> result(values.size(), Eigen::Matrix3Xd::Zero(3, n_fine));
+    std::vector<char> is_known(fine.nodes.size(), 0);
+    std::vector<Eigen::Matrix<double, 3, 10>> here(values.size());
+    for (std::size_t e = 0; e < coarse.elements.size(); ++e)
+    {
+        const SolidElementNodes nodes = nodes_of(coarse, e);
+        const Eigen::Vector3d origin = nodes.col(0);
+        const Eigen::Matrix3d to_barycentric = (nodes.middleCols<3>(1).colwise() - origin).inverse();
+        for (std::size_t k = 0; k < values.size(); ++k) here[k] = of_element(coarse, e, *values[k]);
+        for (std::size_t part = parts_of_an_element * e; part < parts_of_an_element * (e + 1); ++part)
+            for (const std::int32_t node : fine.elements[part])
+            {
+                const auto at = static_cast<std::size_t>(node);
+                if (is_known[at] != 0) continue;
+                is_known[at] = 1;
+                // As if the element were straight: a curved one is off by a little, which the iteration mends.
+                const Eigen::Vector3d l =
+                    to_barycentric *
+                    (Eigen::Vector3d(fine.nodes[at][0], fine.nodes[at][1], fine.nodes[at][2]) - origin);
+                const Eigen::Matrix<double, 10, 1> shape = solid_shape_values({1 - l.sum(), l.x(), l.y(), l.z()});
+                for (std::size_t k = 0; k < values.size(); ++k) result[k].col(node) = here[k] * shape;
+            }
+    }
+    return result;
+}
+
+}  // namespace splicewright
