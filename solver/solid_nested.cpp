@@ -21,6 +21,22 @@ Eigen::Matrix<double, 3, 10> of_element(const SolidMesh& mesh, std::size_t eleme
     return result;
 }
 
+Barycentric barycentric(const Eigen::Vector3d& l) { return {1 - l.sum(), l.x(), l.y(), l.z()}; }
+
+// Shape functions at a place, by Newton's method from where it stands in the straight element.
+Eigen::Matrix<double, 10, 1> shape_at(const SolidElementNodes& nodes, const Eigen::Vector3d& place, Eigen::Vector3d l)
+{
+    constexpr int steps = 4;
+    for (int i = 0; i < steps; ++i)
+    {
+        const Eigen::Matrix3d slopes = nodes * solid_shape_slopes(barycentric(l));
+        l += slopes.inverse() * (place - nodes * solid_shape_values(barycentric(l)));
+        // Far outside a folded map leads nowhere; a corner is near enough to begin with.
+        l = l.cwiseMax(-0.5).cwiseMin(1.5);
+    }
+    return solid_shape_values(barycentric(l));
+}
+
 }  // namespace
 
 std::vector<Eigen::Matrix3Xd> carried_to_finer(const SolidMesh& coarse, const SolidMesh& fine,
@@ -43,11 +59,8 @@ std::vector<Eigen::Matrix3Xd> carried_to_finer(const SolidMesh& coarse, const So
                 const auto at = static_cast<std::size_t>(node);
                 if (is_known[at] != 0) continue;
                 is_known[at] = 1;
-                // As if the element were straight: a curved one is off by a little, which the iteration mends.
-                const Eigen::Vector3d l =
-                    to_barycentric *
-                    (Eigen::Vector3d(fine.nodes[at][0], fine.nodes[at][1], fine.nodes[at][2]) - origin);
-                const Eigen::Matrix<double, 10, 1> shape = solid_shape_values({1 - l.sum(), l.x(), l.y(), l.z()});
+                const Eigen::Vector3d place(fine.nodes[at][0], fine.nodes[at][1], fine.nodes[at][2]);
+                const Eigen::Matrix<double, 10, 1> shape = shape_at(nodes, place, to_barycentric * (place - origin));
                 for (std::size_t k = 0; k < values.size(); ++k) result[k].col(node) = here[k] * shape;
             }
     }
