@@ -12,7 +12,6 @@
 #include "cases/problem.h"
 #include "solver/meridian_level.h"
 #include "solver/slit_ties.h"
-#include "solver/solid_bars.h"
 #include "solver/solid_body.h"
 #include "solver/solid_loads.h"
 #include "solver/solid_nested.h"
@@ -74,26 +73,6 @@ std::vector<const Eigen::Matrix3Xd*> displacements_of(const SolidUnitDisplacemen
     std::vector<const Eigen::Matrix3Xd*> all{&unit.torsion, &unit.towards_x, &unit.towards_y, &unit.axial};
     if (unit.press.cols() > 0) all.push_back(&unit.press);
     return all;
-}
-
-// The places of a surface that are closed where the nearest place of a coarser mesh has pressure.
-std::vector<bool> closed_as(const ContactSurface& coarse, const ContactState& state, const ContactSurface& surface,
-                            const SolidMesh& coarse_mesh, const SolidMesh& mesh)
-{
-    const auto places_of = [](const ContactSurface& of, const SolidMesh& in)
-    {
-        Eigen::Matrix3Xd places(3, static_cast<Eigen::Index>(of.places.size()));
-        for (std::size_t i = 0; i < of.places.size(); ++i)
-        {
-            const auto& p = in.nodes[static_cast<std::size_t>(of.places[i].first)];
-            places.col(static_cast<Eigen::Index>(i)) = Eigen::Vector3d(p[0], p[1], p[2]);
-        }
-        return places;
-    };
-    std::vector<bool> closed;
-    for (const Eigen::Index near : nearest_places(places_of(surface, mesh), places_of(coarse, coarse_mesh)))
-        closed.push_back(state.pressure[static_cast<std::size_t>(near)] > 0);
-    return closed;
 }
 
 // Solves a mesh in one bracket after the other.

@@ -4,6 +4,7 @@
 #include <Eigen/LU>
 
 #include "cases/problem.h"
+#include "solver/solid_bars.h"
 #include "solver/solid_element.h"
 
 namespace splicewright
@@ -65,6 +66,25 @@ std::vector<Eigen::Matrix3Xd> carried_to_finer(const SolidMesh& coarse, const So
             }
     }
     return result;
+}
+
+std::vector<bool> closed_as(const ContactSurface& coarse, const ContactState& state, const ContactSurface& surface,
+                            const SolidMesh& coarse_mesh, const SolidMesh& mesh)
+{
+    const auto places_of = [](const ContactSurface& of, const SolidMesh& in)
+    {
+        Eigen::Matrix3Xd places(3, static_cast<Eigen::Index>(of.places.size()));
+        for (std::size_t i = 0; i < of.places.size(); ++i)
+        {
+            const auto& p = in.nodes[static_cast<std::size_t>(of.places[i].first)];
+            places.col(static_cast<Eigen::Index>(i)) = Eigen::Vector3d(p[0], p[1], p[2]);
+        }
+        return places;
+    };
+    std::vector<bool> closed;
+    for (const Eigen::Index near : nearest_places(places_of(surface, mesh), places_of(coarse, coarse_mesh)))
+        closed.push_back(state.pressure[static_cast<std::size_t>(near)] > 0);
+    return closed;
 }
 
 }  // namespace splicewright

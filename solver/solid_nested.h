@@ -5,6 +5,7 @@
 #include <vector>
 
 #include "mesh/solid_mesh.h"
+#include "solver/solid_contact.h"
 
 namespace splicewright
 {
@@ -13,5 +14,9 @@ namespace splicewright
 // of its element e: where an iteration on the finer mesh begins. [values][3, n mesh nodes] of each mesh.
 std::vector<Eigen::Matrix3Xd> carried_to_finer(const SolidMesh& coarse, const SolidMesh& fine,
                                                const std::vector<const Eigen::Matrix3Xd*>& values);
+
+// The places of a surface that are closed where the nearest place of a coarser mesh has pressure.
+std::vector<bool> closed_as(const ContactSurface& coarse, const ContactState& state, const ContactSurface& surface,
+                            const SolidMesh& coarse_mesh, const SolidMesh& mesh);
 
 }  // namespace splicewright
