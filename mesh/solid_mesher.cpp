@@ -110,12 +110,27 @@ struct BudgetedFlat
     int meshes_made = 1;
 };
 
+// Narrow faces have a least number of elements at any scale.
+void refuse_what_the_shape_needs(const Case& asked, const SolidSizeField& field, const SolidMeshSize& size, bool refine)
+{
+    if (size.most_dofs == 0) return;
+    const double least = 3 * nodes_per_element * (refine ? 8 : 1) * field.expected_elements(greatest_scale);
+    if (least <= static_cast<double>(size.most_dofs)) return;
+    throw CannotCompute({asked.file, 0, 0, "--solid-dofs", fmt::format("{}", size.dofs),
+                         fmt::format("narrow faces of this shape need about {:.2g} unknowns, and {:.2g} are the most "
+                                     "that go with what was asked and with the free memory",
+                                     least, static_cast<double>(size.most_dofs)),
+                         "ask for more where the memory allows, widen the narrow faces (steps in diameter, ends of "
+                         "the sleeve), or use --model meridian"});
+}
+
 BudgetedFlat budgeted_flat(const Case& asked, const Scenario& scenario, const SolidMeshSize& size, bool refine)
 {
     BudgetedFlat made;
     made.geometry = solid_geometry(asked, scenario);
     made.shapes = face_shapes(made.geometry);
     const SolidSizeField field(made.geometry);
+    refuse_what_the_shape_needs(asked, field, size, refine);
     const auto target = static_cast<double>(size.dofs);
     double scale = first_scale(field, target / (3 * nodes_per_element) / (refine ? 8 : 1));
     double last_scale = 0, last_ratio = 0;

@@ -18,6 +18,7 @@ struct SolidMeshSize
 {
     std::size_t dofs = 1000000;  // unknowns: three for each node
     double tolerance = 0.2;      // by which the number may miss, as a share
+    std::size_t most_dofs = 0;   // a shape that needs more is refused before it is meshed; 0: none
 };
 
 struct SolidMeshAnswer
@@ -38,7 +39,8 @@ struct SolidMeshAnswer
     [[nodiscard]] std::size_t dofs() const { return 3 * mesh.nodes.size(); }
 };
 
-// Meshes the solid of a case. Throws CannotCompute with the mesher's own last words when it fails.
+// Meshes the solid of a case. Throws CannotCompute with the mesher's own last words when it fails, and when narrow
+// faces of the shape need far more elements than asked.
 SolidMeshAnswer solid_mesh(const Case& asked, const Scenario& scenario, const SolidMeshSize& size);
 
 // Two meshes of one case, each element of the first parted in eight in the second; the size is that of the second.

@@ -16,7 +16,9 @@ namespace
 {
 
 constexpr double bytes_per_dof = 2600;  // 890 to 1230 were seen with 200 thousand to 1.2 million; twice that
-constexpr int angles_of_bending = 36;   // over half a turn: within (1 - cos 2.5 deg)/2, 0.05 %, of a peak
+// A shape may need so many times the unknowns asked; more is refused before it is meshed. Judgement.
+constexpr std::size_t most_times_asked = 4;
+constexpr int angles_of_bending = 36;  // over half a turn: within (1 - cos 2.5 deg)/2, 0.05 %, of a peak
 
 Eigen::Matrix3Xd places_of(const SiteStress& site)
 {
@@ -175,6 +177,15 @@ std::optional<SolidFields> fields_of(const SolidLevel& level, const SolidShowing
     return showing.detail == SolidDetail::thinned ? thinned(fields) : std::move(fields);
 }
 
+SolidMeshSize mesh_size(const SolidBudget& budget)
+{
+    SolidMeshSize size{budget.dofs, 0.2, most_times_asked * budget.dofs};
+    if (budget.memory_limit > 0)
+        size.most_dofs = std::min(size.most_dofs,
+                                  static_cast<std::size_t>(static_cast<double>(budget.memory_limit) / bytes_per_dof));
+    return size;
+}
+
 }  // namespace
 
 std::int64_t solid_memory(std::size_t dofs)
@@ -189,14 +200,16 @@ SolidModelAnswer solid_model_answer(const Case& asked, const Scenario& scenario,
     Case shown = asked;
     if (shown.sleeve && shown.sleeve->plugs.empty() && !scenario.sleeve_weld_fused[0] && !scenario.sleeve_weld_fused[1])
         shown.sleeve.reset();
-    const NestedSolids meshes = nested_solid_meshes(shown, scenario, {budget.dofs, 0.2});
+    const NestedSolids meshes = nested_solid_meshes(shown, scenario, mesh_size(budget));
     SolidSettings settings;
     settings.n_threads = budget.n_threads;
     settings.memory_limit = budget.memory_limit;
     const auto solved = [&](LapContactUse use) -> std::array<SolidLevel, 2>
     {
-        return {solved_solid_level(shown, scenario, meshes.coarse, settings, use),
-                solved_solid_level(shown, scenario, meshes.fine, settings, use)};
+        std::array<SolidLevel, 2> levels;
+        levels[0] = solved_solid_level(shown, scenario, meshes.coarse, settings, use);
+        levels[1] = solved_solid_level(shown, scenario, meshes.fine, settings, use, &levels[0]);
+        return levels;
     };
     SolidModelAnswer result;
     std::array<SolidLevel, 2> levels;

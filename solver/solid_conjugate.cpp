@@ -144,7 +144,7 @@ double node_product(SolidTeam& team, const NodeValues<double>& a, const NodeValu
     return sum;
 }
 
-void iterate(SolidTeam& team, const SolidOperator<double>& K, const SolidMultigrid& multigrid,
+void iterate(SolidTeam& team, const SolidOperator<double>& K, const SolidMultigrid& multigrid, const SolidHold& hold,
              std::vector<ConjugateLoad>& loads, double tolerance, int most_iterations)
 {
     const std::int64_t n_nodes = K.layout->n_nodes;
@@ -159,8 +159,14 @@ void iterate(SolidTeam& team, const SolidOperator<double>& K, const SolidMultigr
         std::vector<MultigridWork*> work;
         for (Running& run : running) work.push_back(&run.load->work);
         multigrid.cycle(team, work);
-        for (Running& run : running) turn(team, run, n_nodes);
+        for (Running& run : running)
+        {
+            turn(team, run, n_nodes);
+            hold.project(run.load->p.data());
+        }
         const std::vector<double> pq = products(team, K, running);
+        // r moves no pair then, so that r . z and q . z are those of a projected z; p moves none, so p . q stays.
+        for (Running& run : running) hold.project(run.load->q.data());
         for (std::size_t i = 0; i < running.size(); ++i)
         {
             // Neither happens with a stiffness that is positive: the residual then stays, and the caller refuses it.

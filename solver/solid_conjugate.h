@@ -3,6 +3,7 @@
 
 #include <vector>
 
+#include "solver/solid_hold.h"
 #include "solver/solid_multigrid.h"
 #include "solver/solid_operator.h"
 
@@ -17,6 +18,7 @@ struct ConjugateLoad
     double f_norm = 0;
     double r_norm = 0;
     int iterations = 0;
+    std::vector<double> pair_forces;  // [n held pairs] N, of the last true residual
 };
 
 // Sum of products of x, y, z; the unused fourth number never enters.
@@ -24,7 +26,8 @@ double node_product(SolidTeam& team, const NodeValues<double>& a, const NodeValu
 
 // Iterates each load from its u and r until |r| <= tolerance |f|, or until most_iterations in all.
 // Flexible conjugate gradients, because the preconditioner rounds to single precision. Source: [Notay2000].
-void iterate(SolidTeam& team, const SolidOperator<double>& K, const SolidMultigrid& multigrid,
+// hold: the pairs of u already have their openings, and r is projected.
+void iterate(SolidTeam& team, const SolidOperator<double>& K, const SolidMultigrid& multigrid, const SolidHold& hold,
              std::vector<ConjugateLoad>& loads, double tolerance, int most_iterations);
 
 }  // namespace splicewright

@@ -7,9 +7,11 @@
 #include <algorithm>
 #include <chrono>
 #include <cmath>
+#include <limits>
 
 #include "cases/problem.h"
 #include "solver/contact_pressure.h"
+#include "solver/solid_loads.h"
 
 namespace splicewright
 {
@@ -17,10 +19,15 @@ namespace splicewright
 namespace
 {
 
-// Tolerance of the iteration while pairs still open and close.
-constexpr double rough_tolerance = 1e-3;
-// The same, from one step to the next once they do not.
-constexpr double finer_by = 1e-2;
+// Tolerance of the iteration while pairs open and close, and how it falls once they do not.
+constexpr double rough_tolerance = 1e-2, finer_by = 0.1, settled_tolerance = 1e-4;
+// Steps without headway, in the number of pairs that are wrong, before only the worst are exchanged.
+constexpr int patience = 4;
+constexpr double worst_share = 0.5;
+// An open pair that overlaps by more than this part of what an answer may have is closed.
+constexpr double overlap_share = 0.01;
+// Pairs exchanged since the preconditioner was made, of all, from which it is made anew for the units.
+constexpr double renew_share = 0.1;
 
 double least_modulus(const SolidBody& body)
 {
@@ -33,63 +40,102 @@ double least_modulus(const SolidBody& body)
 struct Touch
 {
     std::size_t surface = 0, place = 0;
-    PairSpring spring;
-    double gap = 0, area = 0;  // before loading, mm; mm^2
-    double force = 0;          // N
+    HeldPair pair;    // its opening closes the gap
+    double area = 0;  // mm^2
     bool closed = true;
-    double gap_now = 0;  // mm
-    // Force on the metal in the last displacement, N.
-    [[nodiscard]] double acting() const { return closed ? force - spring.stiffness * gap_now : 0; }
+    double force = 0;    // N, 0 where open
+    double gap_now = 0;  // mm, 0 where closed
+
+    [[nodiscard]] double pull() const { return closed ? -force / area : 0; }  // MPa
+    [[nodiscard]] double overlap() const { return closed ? 0 : -gap_now; }    // mm
 };
 
 struct Violation
 {
     double penetration = 0, tension = 0;  // mm; relative to the peak
+    double allowed_pull = 0;              // MPa
 };
+
+// Exchanges what is wrong by more than a share of the worst; returns how many pairs were wrong.
+int exchange(std::vector<Touch>& touches, const Violation& worst, const ContactSettings& allowed, double share)
+{
+    const double least_overlap = std::max(overlap_share * allowed.penetration, share * worst.penetration);
+    const double least_pull =
+        std::max(worst.allowed_pull, share * worst.tension * worst.allowed_pull / allowed.tension);
+    int wrong = 0;
+    for (Touch& touch : touches)
+    {
+        const double overlap = touch.overlap(), pull = touch.pull();
+        wrong += overlap > overlap_share * allowed.penetration || pull > worst.allowed_pull ? 1 : 0;
+        if (pull > least_pull) touch.closed = false;
+        else if (overlap > least_overlap) touch.closed = true;
+    }
+    return wrong;
+}
 
 }  // namespace
 
 struct SolidContact::Parts
 {
+    Parts(const SolidMesh& mesh, std::vector<ContactSurface> given, const SolidSettings& settings,
+          const ContactSettings& chosen);
+
     std::vector<ContactSurface> surfaces;
     ContactSettings contact;
     double tolerance = 0;
     Eigen::Matrix3Xd places;  // [3, n mesh nodes] mm
     std::vector<PairSpring> own_springs;
+    double spring_modulus = 0;  // N/mm for each mm of the root of an area
     std::vector<Touch> touches;
-    std::unique_ptr<SolidSystem> system;
+    std::unique_ptr<SolidSystem> own_system;
+    SolidSystem* system = nullptr;
 
-    [[nodiscard]] NodeForces with_contact(const NodeForces& load, const std::vector<Touch>& now) const;
     [[nodiscard]] std::vector<PairSpring> springs(const std::vector<Touch>& now) const;
-    [[nodiscard]] SolidStart start(const NodeForces& load, const std::vector<Touch>& now, double to) const;
+    [[nodiscard]] std::vector<SolidAnswer> solved(const std::vector<NodeForces>& loads, const std::vector<bool>& opened,
+                                                  const std::vector<Touch>& now,
+                                                  std::vector<Eigen::Matrix3Xd> displacements, double to) const;
+    void read(const std::vector<SolidAnswer>& answers, const std::vector<double>& factors,
+              std::vector<Touch>& now) const;
     [[nodiscard]] std::vector<std::vector<double>> forces(const std::vector<Touch>& now) const;
     [[nodiscard]] Violation violation(const std::vector<Touch>& now) const;
+    void finish(const std::vector<Touch>& now, ContactAnswer& answer) const;
 };
 
-SolidContact::SolidContact(const SolidMesh& mesh, SolidBody body, std::vector<ContactSurface> surfaces,
-                           SolidSettings settings, ContactSettings contact)
-    : parts_(std::make_unique<Parts>())
+SolidContact::Parts::Parts(const SolidMesh& mesh, std::vector<ContactSurface> given, const SolidSettings& settings,
+                           const ContactSettings& chosen)
+    : surfaces(std::move(given)), contact(chosen), tolerance(settings.tolerance)
 {
-    parts_->contact = contact;
-    parts_->tolerance = settings.tolerance;
-    parts_->own_springs = body.springs;
-    const double E = least_modulus(body);
     for (std::size_t s = 0; s < surfaces.size(); ++s)
         for (std::size_t i = 0; i < surfaces[s].places.size(); ++i)
         {
             const ContactPlace& place = surfaces[s].places[i];
             if (place.first == place.second) continue;
-            Touch touch{s, i, {place.first, place.second, place.normal, 0}, place.gap, place.area};
-            touch.spring.stiffness = contact.stiffness * E * std::sqrt(place.area);
-            body.springs.push_back(touch.spring);
-            parts_->touches.push_back(touch);
+            touches.push_back({s, i, {place.first, place.second, place.normal, -place.gap}, place.area});
         }
-    parts_->surfaces = std::move(surfaces);
-    parts_->places.resize(3, static_cast<Eigen::Index>(mesh.nodes.size()));
+    places.resize(3, static_cast<Eigen::Index>(mesh.nodes.size()));
     for (std::size_t i = 0; i < mesh.nodes.size(); ++i)
-        parts_->places.col(static_cast<Eigen::Index>(i)) =
+        places.col(static_cast<Eigen::Index>(i)) =
             Eigen::Vector3d(mesh.nodes[i][0], mesh.nodes[i][1], mesh.nodes[i][2]);
-    parts_->system = std::make_unique<SolidSystem>(mesh, std::move(body), settings);
+}
+
+SolidContact::SolidContact(const SolidMesh& mesh, SolidBody body, std::vector<ContactSurface> surfaces,
+                           SolidSettings settings, ContactSettings contact)
+    : parts_(std::make_unique<Parts>(mesh, std::move(surfaces), settings, contact))
+{
+    parts_->own_springs = body.springs;
+    parts_->spring_modulus = contact.stiffness * least_modulus(body);
+    body.springs = parts_->springs(parts_->touches);
+    parts_->own_system = std::make_unique<SolidSystem>(mesh, std::move(body), settings);
+    parts_->system = parts_->own_system.get();
+}
+
+SolidContact::SolidContact(const SolidMesh& mesh, SolidSystem& system, std::vector<ContactSurface> surfaces,
+                           SolidSettings settings, ContactSettings contact)
+    : parts_(std::make_unique<Parts>(mesh, std::move(surfaces), settings, contact))
+{
+    parts_->own_springs = system.body().springs;
+    parts_->spring_modulus = contact.stiffness * least_modulus(system.body());
+    parts_->system = &system;
 }
 
 SolidContact::~SolidContact() = default;
@@ -97,34 +143,44 @@ SolidContact::SolidContact(SolidContact&&) noexcept = default;
 
 const SolidSetUp& SolidContact::set_up() const { return parts_->system->set_up(); }
 
-// What the springs take as known is added to the load: N - k gap, apart.
-NodeForces SolidContact::Parts::with_contact(const NodeForces& load, const std::vector<Touch>& now) const
-{
-    NodeForces sum = load;
-    for (const Touch& touch : now)
-    {
-        if (!touch.closed) continue;
-        const Eigen::Vector3d push = (touch.force - touch.spring.stiffness * touch.gap) * touch.spring.direction;
-        sum.col(touch.spring.second) += push;
-        sum.col(touch.spring.first) -= push;
-    }
-    return sum;
-}
-
 std::vector<PairSpring> SolidContact::Parts::springs(const std::vector<Touch>& now) const
 {
     std::vector<PairSpring> result = own_springs;
     for (const Touch& touch : now)
-        if (touch.closed) result.push_back(touch.spring);
+        if (touch.closed)
+            result.push_back(
+                {touch.pair.first, touch.pair.second, touch.pair.direction, spring_modulus * std::sqrt(touch.area)});
     return result;
 }
 
-// The residual is measured against load and contact forces: the springs alone carry far larger ones that cancel.
-SolidStart SolidContact::Parts::start(const NodeForces& load, const std::vector<Touch>& now, double to) const
+std::vector<SolidAnswer> SolidContact::Parts::solved(const std::vector<NodeForces>& loads,
+                                                     const std::vector<bool>& opened, const std::vector<Touch>& now,
+                                                     std::vector<Eigen::Matrix3Xd> displacements, double to) const
 {
-    double squares = load.squaredNorm();
-    for (const Touch& touch : now) squares += 2 * touch.force * touch.force;
-    return {{}, std::sqrt(squares), to};
+    SolidStart start{{}, opened, std::move(displacements), to};
+    for (const Touch& touch : now)
+        if (touch.closed) start.pairs.push_back(touch.pair);
+    return system->solution(loads, own_springs, start).loads;
+}
+
+void SolidContact::Parts::read(const std::vector<SolidAnswer>& answers, const std::vector<double>& factors,
+                               std::vector<Touch>& now) const
+{
+    std::size_t held = 0;
+    for (Touch& touch : now)
+    {
+        touch.force = touch.gap_now = 0;
+        if (touch.closed)
+        {
+            for (std::size_t k = 0; k < answers.size(); ++k) touch.force += factors[k] * answers[k].pair_forces[held];
+            ++held;
+            continue;
+        }
+        touch.gap_now = -touch.pair.opening;
+        for (std::size_t k = 0; k < answers.size(); ++k)
+            touch.gap_now += factors[k] * touch.pair.direction.dot(answers[k].displacement.col(touch.pair.second) -
+                                                                   answers[k].displacement.col(touch.pair.first));
+    }
 }
 
 Violation SolidContact::Parts::violation(const std::vector<Touch>& now) const
@@ -133,15 +189,14 @@ Violation SolidContact::Parts::violation(const std::vector<Touch>& now) const
     double pull = 0;
     for (const Touch& touch : now)
     {
-        const double off = touch.closed ? std::abs(touch.gap_now) : -touch.gap_now;
-        // A closed pair that pulls opens in the next step: what counts of it is its pull.
-        if (touch.acting() >= 0) worst.penetration = std::max(worst.penetration, off);
-        pull = std::max(pull, -touch.acting() / touch.area);
+        worst.penetration = std::max(worst.penetration, touch.overlap());
+        pull = std::max(pull, touch.pull());
     }
-    double peak = 0;
+    double peak = contact.nominal_stress;
     const auto all = forces(now);
     for (std::size_t s = 0; s < surfaces.size(); ++s)
         for (const double p : contact_pressure(surfaces[s], all[s])) peak = std::max(peak, p);
+    worst.allowed_pull = contact.tension * peak;
     if (pull > 0) worst.tension = peak > 0 ? pull / peak : 1;
     return worst;
 }
@@ -150,65 +205,176 @@ std::vector<std::vector<double>> SolidContact::Parts::forces(const std::vector<T
 {
     std::vector<std::vector<double>> result;
     for (const ContactSurface& surface : surfaces) result.emplace_back(surface.places.size(), 0.0);
-    for (const Touch& touch : now) result[touch.surface][touch.place] = touch.acting();
+    for (const Touch& touch : now) result[touch.surface][touch.place] = touch.force;
     return result;
+}
+
+// Pressures of the contact that was found.
+void SolidContact::Parts::finish(const std::vector<Touch>& now, ContactAnswer& answer) const
+{
+    const auto all = forces(now);
+    for (std::size_t s = 0; s < surfaces.size(); ++s)
+    {
+        answer.surfaces.push_back(contact_state(surfaces[s], all[s], places, answer.solid.displacement));
+        for (const double pressure : answer.surfaces.back().pressure)
+            answer.peak_pressure = std::max(answer.peak_pressure, pressure);
+    }
+    for (const SolidAnswer& unit : answer.units)
+    {
+        std::vector<Touch> of_unit = now;
+        read({unit}, {1.0}, of_unit);
+        answer.unit_forces.push_back(forces(of_unit));
+    }
+    for (const Touch& touch : now) answer.closed += touch.closed && touch.force > 0 ? 1 : 0;
 }
 
 ContactAnswer SolidContact::solution(const SolidMesh& mesh, const NodeForces& load)
 {
-    const auto begun = std::chrono::steady_clock::now();
-    const Parts& p = *parts_;
-    std::vector<Touch> now = p.touches;
-    ContactAnswer answer;
-    SolidStart start{{}, 0, rough_tolerance};
-    for (answer.steps = 1; answer.steps <= p.contact.most_steps; ++answer.steps)
+    return solution(mesh, std::vector<ContactUnit>{{load}});
+}
+
+// One after the other: the sum is solved roughly while pairs are exchanged, then finer; once none is wrong all units
+// are solved to the end, which shows whether that holds.
+class SolidContact::Search
+{
+public:
+    Search(const Parts& parts, const SolidMesh& mesh, const std::vector<ContactUnit>& units, const ContactStart& start)
+        : p_(parts), mesh_(mesh), of_units_(start.displacements)
     {
-        answer.solid = p.system->solution({p.with_contact(load, now)}, p.springs(now), start).loads[0];
-        answer.iterations += answer.solid.iterations;
-        for (Touch& touch : now)
-            touch.gap_now = touch.gap + touch.spring.direction.dot(answer.solid.displacement.col(touch.spring.second) -
-                                                                   answer.solid.displacement.col(touch.spring.first));
-        const Violation worst = p.violation(now);
-        answer.penetration = worst.penetration;
-        answer.tension = worst.tension;
-        const bool fits = worst.penetration <= p.contact.penetration && worst.tension <= p.contact.tension;
-        if (fits && start.tolerance <= p.tolerance) break;
-        int changed = 0;
-        std::vector<Touch> next = now;
-        if (!fits)
-            for (Touch& touch : next)
-            {
-                const double force = (touch.closed ? touch.force : 0) - touch.spring.stiffness * touch.gap_now;
-                changed += touch.closed != (force > 0) ? 1 : 0;
-                touch.closed = force > 0;
-                touch.force = std::max(0.0, force);
-            }
-        const double to = fits          ? p.tolerance
-                          : changed > 0 ? rough_tolerance
-                                        : std::max(p.tolerance, finer_by * start.tolerance);
-        start = p.start(load, next, to);
-        start.displacement = answer.solid.displacement;
-        now = std::move(next);
-        if (answer.solid.iterations > p.contact.most_iterations)
+        sum_ = NodeForces::Zero(3, p_.places.cols());
+        for (const ContactUnit& unit : units)
         {
-            p.system->precondition_for(mesh, p.springs(now));
-            ++answer.renewals;
+            loads_.push_back(unit.force);
+            factors_.push_back(unit.factor);
+            opened_.push_back(unit.opened);
+            sum_ += unit.factor * unit.force;
         }
+        now_ = p_.touches;
+        if (start.closed.empty()) return;
+        for (Touch& touch : now_) touch.closed = start.closed[touch.surface][touch.place];
+        of_sum_ = sum_of(of_units_, factors_);
+        renew();
     }
-    if (answer.steps > p.contact.most_steps)
-        throw ContactUnsettled(
-            {"", 0, 0, "contact", fmt::format("{:.1e} mm, {:.1e}", answer.penetration, answer.tension),
-             fmt::format("penetration must fall to {:.1e} mm and pull to {:.1e} of the largest pressure",
-                         p.contact.penetration, p.contact.tension),
-             "a part may come loose: check what holds it, or treat the faces as tied or free"});
-    const auto all = p.forces(now);
-    for (std::size_t s = 0; s < p.surfaces.size(); ++s)
+
+    ContactAnswer answer()
     {
-        answer.surfaces.push_back(contact_state(p.surfaces[s], all[s], p.places, answer.solid.displacement));
-        for (const double pressure : answer.surfaces.back().pressure)
-            answer.peak_pressure = std::max(answer.peak_pressure, pressure);
+        for (answer_.steps = 1; answer_.steps <= p_.contact.most_steps; ++answer_.steps)
+            if (step()) return finished();
+        throw ContactUnsettled(
+            {"", 0, 0, "contact", fmt::format("{:.1e} mm, {:.1e}", answer_.penetration, answer_.tension),
+             fmt::format("penetration must fall to {:.1e} mm and pull to {:.1e} of the largest pressure",
+                         p_.contact.penetration, p_.contact.tension),
+             "a part may come loose: check what holds it, or treat the faces as tied or free"});
     }
-    for (const Touch& touch : now) answer.closed += touch.acting() > 0 ? 1 : 0;
+
+private:
+    // True when the units are solved and nothing is wrong.
+    bool step()
+    {
+        std::vector<SolidAnswer> solved = searching_ ? p_.solved({sum_}, {true}, now_, start_of_sum(), tolerance_)
+                                                     : p_.solved(loads_, opened_, now_, of_units_, p_.tolerance);
+        p_.read(solved, searching_ ? std::vector<double>{1.0} : factors_, now_);
+        int most = 0;
+        for (const SolidAnswer& of : solved)
+        {
+            answer_.iterations += of.iterations;
+            most = std::max(most, of.iterations);
+        }
+        const Violation worst = p_.violation(now_);
+        answer_.penetration = worst.penetration;
+        answer_.tension = worst.tension;
+        const int wrong = exchange(now_, worst, p_.contact, without_headway_ < patience ? 0 : worst_share);
+        if (!searching_ && wrong == 0)
+        {
+            answer_.units = std::move(solved);
+            return true;
+        }
+        take(std::move(solved));
+        exchanged_ += wrong;
+        if (most > p_.contact.most_iterations) renew();
+        go_on(wrong);
+        return false;
+    }
+
+    void go_on(int wrong)
+    {
+        without_headway_ = wrong < fewest_ ? 0 : without_headway_ + 1;
+        fewest_ = wrong > 0 ? std::min(fewest_, wrong) : std::numeric_limits<int>::max();
+        if (wrong > 0)
+        {
+            searching_ = true;
+            return;
+        }
+        searching_ = tolerance_ > settled_tolerance;
+        tolerance_ = std::max(settled_tolerance, finer_by * tolerance_);
+        if (searching_) return;
+        start_unit_from_sum();
+        if (exchanged_ > renew_share * static_cast<double>(now_.size())) renew();
+    }
+
+    void take(std::vector<SolidAnswer> solved)
+    {
+        if (searching_)
+        {
+            of_sum_ = std::move(solved[0].displacement);
+            return;
+        }
+        of_units_.clear();
+        for (SolidAnswer& of : solved) of_units_.push_back(std::move(of.displacement));
+        of_sum_ = sum_of(of_units_, factors_);
+    }
+
+    // The first unit is what the sum has beside the others.
+    void start_unit_from_sum()
+    {
+        if (factors_[0] == 0) return;
+        of_units_.resize(loads_.size());
+        Eigen::Matrix3Xd first = of_sum_;
+        for (std::size_t k = 1; k < of_units_.size(); ++k)
+            if (factors_[k] != 0 && of_units_[k].cols() > 0) first -= factors_[k] * of_units_[k];
+        of_units_[0] = first / factors_[0];
+    }
+
+    [[nodiscard]] std::vector<Eigen::Matrix3Xd> start_of_sum() const
+    {
+        return of_sum_.cols() > 0 ? std::vector{of_sum_} : std::vector<Eigen::Matrix3Xd>{};
+    }
+
+    void renew()
+    {
+        p_.system->precondition_for(mesh_, p_.springs(now_));
+        ++answer_.renewals;
+        exchanged_ = 0;
+    }
+
+    ContactAnswer finished()
+    {
+        answer_.solid = sum_of(answer_.units, factors_);
+        p_.finish(now_, answer_);
+        return std::move(answer_);
+    }
+
+    const Parts& p_;
+    const SolidMesh& mesh_;
+    std::vector<NodeForces> loads_;
+    std::vector<double> factors_;
+    std::vector<bool> opened_;
+    NodeForces sum_;
+    std::vector<Touch> now_;
+    std::vector<Eigen::Matrix3Xd> of_units_;  // [units] where they begin
+    Eigen::Matrix3Xd of_sum_;
+    ContactAnswer answer_;
+    double tolerance_ = rough_tolerance;
+    bool searching_ = true;
+    int exchanged_ = 0;  // since the preconditioner was made
+    int fewest_ = std::numeric_limits<int>::max(), without_headway_ = 0;
+};
+
+ContactAnswer SolidContact::solution(const SolidMesh& mesh, const std::vector<ContactUnit>& units,
+                                     const ContactStart& start)
+{
+    const auto begun = std::chrono::steady_clock::now();
+    ContactAnswer answer = Search(*parts_, mesh, units, start).answer();
     answer.seconds = std::chrono::duration<double>(std::chrono::steady_clock::now() - begun).count();
     return answer;
 }

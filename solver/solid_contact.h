@@ -14,14 +14,20 @@ namespace splicewright
 
 // Unilateral frictionless contact on matched faces: the faces push and never pull, at every pair of nodes
 //   g >= 0,  N >= 0,  g N = 0,  g = gap + n . (u_second - u_first)
-// with fixed normals, small displacements. Found by an augmented Lagrangian whose active set is that of Newton's
-// method: N <- max(0, N - k g) at each pair. Sources: [AlartCurnier1991], [HintermullerItoKunisch2002].
+// with fixed normals, small displacements. Found by the primal-dual active set, which is Newton's method for the
+// augmented Lagrangian N = max(0, N - k g): closed pairs are held at g = 0, those that pull are opened and open ones
+// that overlap are closed, all at once. Sources: [AlartCurnier1991], [HintermullerItoKunisch2002].
+// Where this makes no headway only the worst are exchanged, after the block pivoting of [JudicePires1994].
 struct ContactSettings
 {
     double penetration = 1e-5;  // mm, largest left in the answer; also the largest gap that a force acts across
-    double tension = 1e-6;      // largest pull left, over an area, relative to the largest pressure
-    int most_steps = 60;
-    // k over E times the root of the area of a place: stiff enough for few steps, soft enough for few iterations.
+    // Largest pull left, over an area, relative to the largest pressure or to the nominal stress, whichever is more.
+    double tension = 1e-6;
+    // MPa, that the load makes in the plain body; 0: not told. Where faces hardly touch, the largest pressure falls
+    // below what the solution resolves, which is a part of this stress and not of that pressure.
+    double nominal_stress = 0;
+    int most_steps = 100;
+    // Of the springs that stand for closed pairs in the preconditioner, over E times the root of the area of a place.
     double stiffness = 3;
     // More iterations in one step: the preconditioner is made anew for the pairs that are closed.
     int most_iterations = 40;
@@ -41,9 +47,26 @@ struct ContactState
 // those at the middles of its edges, over the integral of that function, which is exact because the linear functions
 // are sums of the quadratic ones. At a middle it is the mean of both corners. Never negative where no force is.
 
+// A load that is solved by itself; the contact is that of the sum of all, each times its factor.
+struct ContactUnit
+{
+    NodeForces force;
+    double factor = 1;
+    bool opened = true;  // whether the gaps before loading go with it: with one unit only
+};
+
+// What an iteration may begin with.
+struct ContactStart
+{
+    std::vector<std::vector<bool>> closed;        // [surfaces][places]; empty: all
+    std::vector<Eigen::Matrix3Xd> displacements;  // [units] mm; empty: zero
+};
+
 struct ContactAnswer
 {
-    SolidAnswer solid;
+    SolidAnswer solid;                                          // of the sum
+    std::vector<SolidAnswer> units;                             // each with the pairs held that the sum closes
+    std::vector<std::vector<std::vector<double>>> unit_forces;  // [units][surfaces][places] N, as those of a state
     std::vector<ContactState> surfaces;
     double penetration = 0;    // mm, largest
     double tension = 0;        // largest pull relative to the largest pressure
@@ -62,8 +85,13 @@ class ContactUnsettled : public CannotCompute
 class SolidContact
 {
 public:
-    // Throws CannotCompute as SolidSystem does. The springs of the body stay beside the contact.
+    // With a system of its own, in whose preconditioner springs join what only contact holds. Throws CannotCompute as
+    // SolidSystem does. The springs of the body stay beside the contact.
     SolidContact(const SolidMesh& mesh, SolidBody body, std::vector<ContactSurface> surfaces,
+                 SolidSettings settings = {}, ContactSettings contact = {});
+    // With a system whose body hangs together without contact; it must live as long, and its preconditioner becomes
+    // that of the closed pairs.
+    SolidContact(const SolidMesh& mesh, SolidSystem& system, std::vector<ContactSurface> surfaces,
                  SolidSettings settings = {}, ContactSettings contact = {});
     ~SolidContact();
     SolidContact(SolidContact&&) noexcept;
@@ -72,9 +100,12 @@ public:
     // Throws ContactUnsettled when the contact does not settle, CannotCompute when parts come loose from each other.
     // mesh: the same.
     [[nodiscard]] ContactAnswer solution(const SolidMesh& mesh, const NodeForces& load);
+    [[nodiscard]] ContactAnswer solution(const SolidMesh& mesh, const std::vector<ContactUnit>& units,
+                                         const ContactStart& start = {});
 
 private:
     struct Parts;
+    class Search;
     std::unique_ptr<Parts> parts_;
 };
 

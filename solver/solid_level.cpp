@@ -14,6 +14,7 @@
 #include "solver/slit_ties.h"
 #include "solver/solid_body.h"
 #include "solver/solid_loads.h"
+#include "solver/solid_nested.h"
 #include "solver/solid_weld.h"
 
 namespace splicewright
@@ -66,16 +67,26 @@ double least_modulus(const std::vector<ElasticConstants>& steel)
     return least;
 }
 
+// Of all unit loads, in the order of the solutions; press only where there is a fit.
+std::vector<const Eigen::Matrix3Xd*> displacements_of(const SolidUnitDisplacements& unit)
+{
+    std::vector<const Eigen::Matrix3Xd*> all{&unit.torsion, &unit.towards_x, &unit.towards_y, &unit.axial};
+    if (unit.press.cols() > 0) all.push_back(&unit.press);
+    return all;
+}
+
 // Solves a mesh in one bracket after the other.
 class Solver
 {
 public:
-    Solver(const Case& asked, SolidLevel& level, const SolidSettings& settings, LapContactUse use)
+    Solver(const Case& asked, SolidLevel& level, const SolidSettings& settings, LapContactUse use,
+           const SolidLevel* coarser)
         : use_(use),
           asked_(asked),
           level_(level),
           mesh_(level.mesh.mesh),
           settings_(settings),
+          coarser_(coarser),
           loads_(unit_forces(mesh_))
     {
     }
@@ -86,48 +97,134 @@ public:
             use_ == LapContactUse::solved ? lap_faces(mesh_) : std::vector<std::string>{};
         for (const Ties& ties : slit_ties(asked_))
         {
+            SolidBody body;
+            body.steel = level_.steel;
+            NodeForces press = NodeForces::Zero(3, static_cast<Eigen::Index>(mesh_.nodes.size()));
+            std::vector<NodeForces> loads = loads_;
+            if (tie_slits(ties, body, press)) loads.push_back(press);
+            const Clock::time_point begin = Clock::now();
+            SolidSystem system(mesh_, std::move(body), settings_);
+            level_.set_up_seconds += seconds_since(begin);
+            level_.bytes = std::max(level_.bytes, system.set_up().bytes + static_cast<std::int64_t>(loads.size()) *
+                                                                              system.set_up().bytes_for_load);
             // Free faces leave most to sleeve and welds. Faces that touch load the corners of the lap; what they hold
             // in tension during a part of a turn in bending would part, so that the sleeve is judged by the free ones
             // too.
-            add(ties, {});
-            if (!lap.empty()) add(ties, lap);
+            add_free(system, loads);
+            if (!lap.empty()) add_touching(system, loads, lap);
         }
     }
 
 private:
-    // touching: faces of the lap that touch; none: all are free.
-    void add(const Ties& ties, const std::vector<std::string>& touching)
+    // What the coarser mesh found for the bracket that comes next; empty without one.
+    [[nodiscard]] std::vector<Eigen::Matrix3Xd> carried() const
     {
-        SolidBracket bracket;
-        SolidBody body;
-        body.steel = level_.steel;
-        NodeForces press = NodeForces::Zero(3, static_cast<Eigen::Index>(mesh_.nodes.size()));
-        const bool pressed = tie_slits(ties, body, press);
-        if (!touching.empty()) body = with_closed_lap(std::move(body), touching, pressed ? &press : nullptr, bracket);
-        std::vector<NodeForces> loads = loads_;
-        if (pressed) loads.push_back(press);
+        if (coarser_ == nullptr) return {};
+        const SolidBracket& before = coarser_->brackets[level_.brackets.size()];
+        return carried_to_finer(coarser_->mesh.mesh, mesh_, displacements_of(before.unit));
+    }
+
+    // With all faces of a lap free.
+    void add_free(const SolidSystem& system, const std::vector<NodeForces>& loads)
+    {
         const Clock::time_point begin = Clock::now();
-        const SolidSystem system(mesh_, body, settings_);
-        level_.set_up_seconds += seconds_since(begin);
-        const Clock::time_point ready = Clock::now();
-        SolidSolution solution = system.solution(loads);
-        level_.solve_seconds += seconds_since(ready);
-        level_.bytes = std::max(level_.bytes, system.set_up().bytes + static_cast<std::int64_t>(loads.size()) *
-                                                                          system.set_up().bytes_for_load);
-        for (const SolidAnswer& answer : solution.loads)
+        SolidStart start;
+        start.displacements = carried();
+        SolidSolution solution = system.solution(loads, start);
+        level_.solve_seconds += seconds_since(begin);
+        SolidBracket bracket;
+        bracket.unit = kept(std::move(solution.loads));
+        level_.brackets.push_back(std::move(bracket));
+    }
+
+    // touching: faces of the lap that touch.
+    void add_touching(SolidSystem& system, const std::vector<NodeForces>& loads,
+                      const std::vector<std::string>& touching)
+    {
+        const Clock::time_point begin = Clock::now();
+        LapContact contact;
+        for (const std::string& name : touching)
+            contact.surfaces.push_back(contact_surface(mesh_, name, [](auto&) { return 0.0; }));
+        const double torque = asked_.load.peak_torque.value();
+        std::vector<ContactUnit> units;
+        const std::array<double, 5> factors{torque != 0 ? torque : 1.0, 0, 0, asked_.load.axial.value(), 1};
+        for (std::size_t k = 0; k < loads.size(); ++k) units.push_back({loads[k], factors[k]});
+        ContactSettings asked;
+        asked.nominal_stress = nominal_stress(factors[0]);
+        ContactAnswer answer = SolidContact(mesh_, system, contact.surfaces, settings_, asked)
+                                   .solution(mesh_, units, contact_start(contact.surfaces, factors));
+        level_.solve_seconds += seconds_since(begin);
+        contact.penetration = answer.penetration, contact.tension = answer.tension;
+        contact.peak_pressure = answer.peak_pressure;
+        contact.closed = answer.closed, contact.steps = answer.steps;
+        for (const ContactState& state : answer.surfaces) contact.torque += state.moment.z();
+        for (const ContactSurface& surface : contact.surfaces)
+            contact.places += static_cast<int>(surface.places.size());
+        contact.relieved_by_bending = relief(answer);
+        contact.states = std::move(answer.surfaces);
+        SolidBracket bracket;
+        bracket.unit = kept(std::move(answer.units));
+        bracket.contact = std::move(contact);
+        level_.brackets.push_back(std::move(bracket));
+    }
+
+    // Von Mises stress of the load in the thinner bar beside the joint as if it were solid, MPa.
+    [[nodiscard]] double nominal_stress(double torque) const
+    {
+        const double d = std::min(asked_.bar[0]->sections.front().diameter.value(),
+                                  asked_.bar[1]->sections.front().diameter.value());
+        const double area = std::numbers::pi * d * d / 4;
+        return std::hypot(asked_.load.axial.value() / area, std::sqrt(3.0) * 4 * torque / (area * d));
+    }
+
+    // Where the coarser mesh ended; else where the free faces overlap.
+    [[nodiscard]] ContactStart contact_start(const std::vector<ContactSurface>& surfaces,
+                                             const std::array<double, 5>& factors) const
+    {
+        ContactStart start;
+        if (coarser_ != nullptr)
+        {
+            const LapContact& before = *coarser_->brackets[level_.brackets.size()].contact;
+            for (std::size_t s = 0; s < surfaces.size(); ++s)
+                start.closed.push_back(
+                    closed_as(before.surfaces[s], before.states[s], surfaces[s], coarser_->mesh.mesh, mesh_));
+            start.displacements = carried();
+            return start;
+        }
+        for (const Eigen::Matrix3Xd* u : displacements_of(level_.brackets.back().unit))
+            start.displacements.push_back(*u);
+        for (const ContactSurface& surface : surfaces)
+        {
+            std::vector<bool> closed;
+            for (const ContactPlace& place : surface.places)
+            {
+                double gap = place.gap;
+                for (std::size_t k = 0; k < start.displacements.size(); ++k)
+                    gap += factors[k] * place.normal.dot(start.displacements[k].col(place.second) -
+                                                         start.displacements[k].col(place.first));
+                closed.push_back(gap < 0);
+            }
+            start.closed.push_back(std::move(closed));
+        }
+        return start;
+    }
+
+    // Takes the displacements over, and what the solutions say of themselves.
+    SolidUnitDisplacements kept(std::vector<SolidAnswer> loads)
+    {
+        for (const SolidAnswer& answer : loads)
         {
             level_.residual = std::max(level_.residual, answer.relative_residual);
             level_.reaction_imbalance = std::max(level_.reaction_imbalance, answer.reaction_imbalance);
             level_.iterations = std::max(level_.iterations, answer.iterations);
         }
-        bracket.unit = {std::move(solution.loads[0].displacement),
-                        std::move(solution.loads[1].displacement),
-                        std::move(solution.loads[2].displacement),
-                        std::move(solution.loads[3].displacement),
-                        {}};
-        if (pressed) bracket.unit.press = std::move(solution.loads[4].displacement);
-        if (bracket.contact) judge_relief(bracket);
-        level_.brackets.push_back(std::move(bracket));
+        SolidUnitDisplacements unit{std::move(loads[0].displacement),
+                                    std::move(loads[1].displacement),
+                                    std::move(loads[2].displacement),
+                                    std::move(loads[3].displacement),
+                                    {}};
+        if (loads.size() > 4) unit.press = std::move(loads[4].displacement);
+        return unit;
     }
 
     // True with a press fit, whose forces are then in `press`.
@@ -164,60 +261,18 @@ private:
         press.col(place.first) += stiffness * gap * place.normal;
     }
 
-    // The faces that the peak load presses together are held in their normal direction for all unit loads.
-    SolidBody with_closed_lap(SolidBody body, const std::vector<std::string>& lap, const NodeForces* press,
-                              SolidBracket& bracket)
-    {
-        LapContact contact;
-        for (const std::string& name : lap)
-            contact.surfaces.push_back(contact_surface(mesh_, name, [](auto&) { return 0.0; }));
-        const double torque = asked_.load.peak_torque.value();
-        NodeForces load = (torque != 0 ? torque : 1.0) * loads_[0] + asked_.load.axial.value() * loads_[3];
-        if (press != nullptr) load += *press;
-        const Clock::time_point begin = Clock::now();
-        SolidContact system(mesh_, body, contact.surfaces, settings_);
-        ContactAnswer answer = system.solution(mesh_, load);
-        level_.solve_seconds += seconds_since(begin);
-        level_.residual = std::max(level_.residual, answer.solid.relative_residual);
-        contact.penetration = answer.penetration, contact.tension = answer.tension;
-        contact.peak_pressure = answer.peak_pressure;
-        contact.closed = answer.closed, contact.steps = answer.steps;
-        for (std::size_t s = 0; s < contact.surfaces.size(); ++s)
-        {
-            contact.torque += answer.surfaces[s].moment.z();
-            const std::vector<ContactPlace>& places = contact.surfaces[s].places;
-            contact.places += static_cast<int>(places.size());
-            for (std::size_t i = 0; i < places.size(); ++i)
-            {
-                if (answer.surfaces[s].force[i] <= 0 || places[i].first == places[i].second) continue;
-                body.springs.push_back({places[i].first, places[i].second, places[i].normal,
-                                        tie_stiffness * least_modulus(level_.steel) * std::sqrt(places[i].area)});
-            }
-        }
-        contact.states = std::move(answer.surfaces);
-        bracket.contact = std::move(contact);
-        return body;
-    }
-
     // Over all closed places together: what bending takes away of the pressing force, at its worst direction.
-    void judge_relief(SolidBracket& bracket) const
+    [[nodiscard]] double relief(const ContactAnswer& answer) const
     {
-        LapContact& contact = *bracket.contact;
         const double bending = asked_.load.peak_bending.value();
         double pressed = 0, taken = 0;
-        for (std::size_t s = 0; s < contact.surfaces.size(); ++s)
-            for (std::size_t i = 0; i < contact.surfaces[s].places.size(); ++i)
+        for (std::size_t s = 0; s < answer.surfaces.size(); ++s)
+            for (std::size_t i = 0; i < answer.surfaces[s].force.size(); ++i)
             {
-                const ContactPlace& place = contact.surfaces[s].places[i];
-                const double force = contact.states[s].force[i];
-                if (force <= 0 || place.first == place.second) continue;
-                const double stiffness = tie_stiffness * least_modulus(level_.steel) * std::sqrt(place.area);
-                const auto opens = [&](const Eigen::Matrix3Xd& u)
-                { return stiffness * place.normal.dot(u.col(place.second) - u.col(place.first)); };
-                pressed += force;
-                taken += std::abs(bending) * std::hypot(opens(bracket.unit.towards_x), opens(bracket.unit.towards_y));
+                pressed += answer.surfaces[s].force[i];
+                taken += std::abs(bending) * std::hypot(answer.unit_forces[1][s][i], answer.unit_forces[2][s][i]);
             }
-        contact.relieved_by_bending = pressed > 0 ? taken / pressed : 0;
+        return pressed > 0 ? taken / pressed : 0;
     }
 
     LapContactUse use_;
@@ -225,6 +280,7 @@ private:
     SolidLevel& level_;
     const SolidMesh& mesh_;
     const SolidSettings& settings_;
+    const SolidLevel* coarser_;
     std::vector<NodeForces> loads_;
 };
 
@@ -313,12 +369,12 @@ void refuse_poor_balance(const SolidLevel& level)
 }  // namespace
 
 SolidLevel solved_solid_level(const Case& asked, const Scenario& scenario, SolidMeshAnswer mesh,
-                              const SolidSettings& settings, LapContactUse use)
+                              const SolidSettings& settings, LapContactUse use, const SolidLevel* coarser)
 {
     SolidLevel level;
     level.mesh = std::move(mesh);
     level.steel = steel_by_region(asked, level.mesh.regions);
-    Solver(asked, level, settings, use).solve();
+    Solver(asked, level, settings, use, coarser).solve();
     const Clock::time_point solved = Clock::now();
     read_sites(asked, scenario, level);
     read_sections(asked, level);

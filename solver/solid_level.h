@@ -74,8 +74,10 @@ enum class LapContactUse
 };
 
 // Solves one mesh. The body is free; its ends carry the unit loads by tractions with exact resultants.
+// coarser: the answer on the mesh whose elements this one parts in eight, where the iteration begins; or null.
 // Throws CannotCompute when a solution is poor or does not fit into the memory.
 SolidLevel solved_solid_level(const Case& asked, const Scenario& scenario, SolidMeshAnswer mesh,
-                              const SolidSettings& settings, LapContactUse use = LapContactUse::solved);
+                              const SolidSettings& settings, LapContactUse use = LapContactUse::solved,
+                              const SolidLevel* coarser = nullptr);
 
 }  // namespace splicewright

@@ -126,4 +126,32 @@ NodeForces pressure_forces(const SolidMesh& mesh, const std::string& face, doubl
     return forces;
 }
 
+// The sum of units, each times its factor; as poorly known as the worst of them.
+SolidAnswer sum_of(const std::vector<SolidAnswer>& units, const std::vector<double>& factors)
+{
+    SolidAnswer sum;
+    sum.displacement = Eigen::Matrix3Xd::Zero(3, units[0].displacement.cols());
+    for (std::size_t k = 0; k < units.size(); ++k)
+    {
+        sum.displacement += factors[k] * units[k].displacement;
+        sum.reaction += factors[k] * units[k].reaction;
+        sum.reaction_moment += factors[k] * units[k].reaction_moment;
+        sum.iterations = std::max(sum.iterations, units[k].iterations);
+        sum.relative_residual = std::max(sum.relative_residual, units[k].relative_residual);
+        sum.reaction_imbalance = std::max(sum.reaction_imbalance, units[k].reaction_imbalance);
+    }
+    return sum;
+}
+
+Eigen::Matrix3Xd sum_of(const std::vector<Eigen::Matrix3Xd>& units, const std::vector<double>& factors)
+{
+    Eigen::Matrix3Xd sum;
+    for (std::size_t k = 0; k < units.size(); ++k)
+    {
+        if (k == 0) sum = factors[0] * units[0];
+        else if (factors[k] != 0) sum += factors[k] * units[k];
+    }
+    return sum;
+}
+
 }  // namespace splicewright

@@ -3,6 +3,7 @@
 
 #include <Eigen/Core>
 #include <string>
+#include <vector>
 
 #include "mesh/solid_mesh.h"
 #include "solver/solid_system.h"
@@ -33,5 +34,10 @@ struct FaceArea
     Eigen::Vector3d centre{0, 0, 0};
 };
 FaceArea face_area(const SolidMesh& mesh, const std::string& face);
+
+// The sum of units, each times its factor; as poorly known as the worst of them.
+SolidAnswer sum_of(const std::vector<SolidAnswer>& units, const std::vector<double>& factors);
+// Of displacements; empty without any.
+Eigen::Matrix3Xd sum_of(const std::vector<Eigen::Matrix3Xd>& units, const std::vector<double>& factors);
 
 }  // namespace splicewright

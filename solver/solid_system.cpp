@@ -13,6 +13,7 @@
 #include "solver/solid_conjugate.h"
 #include "solver/solid_diagonal.h"
 #include "solver/solid_element.h"
+#include "solver/solid_hold.h"
 
 namespace splicewright
 {
@@ -76,6 +77,13 @@ struct SolidSystem::Parts
     std::unique_ptr<SolidMultigrid> multigrid;
     SolidSetUp set_up;
 
+    // What one solution works with.
+    struct Problem
+    {
+        const std::vector<LayoutSpring>& springs;
+        SolidHold hold;
+    };
+
     // held_here: null keeps the forces at held freedoms.
     [[nodiscard]] SolidOperator<double> stiffness(const std::vector<LayoutSpring>& with,
                                                   const std::vector<HeldNode>* held_here) const
@@ -84,12 +92,11 @@ struct SolidSystem::Parts
     }
     [[nodiscard]] NodeValues<double> in_layout(const Eigen::Matrix3Xd& values) const;
     [[nodiscard]] Eigen::Matrix3Xd at_mesh_nodes(const NodeValues<double>& values) const;
-    [[nodiscard]] NodeValues<double> first_displacement(const SolidStart& start) const;
-    [[nodiscard]] ConjugateLoad started(const std::vector<LayoutSpring>& with, const NodeValues<double>& f,
-                                        const SolidStart& start) const;
-    void renew_residual(const std::vector<LayoutSpring>& with, const NodeValues<double>& f, ConjugateLoad& load) const;
-    [[nodiscard]] SolidAnswer answer(const std::vector<LayoutSpring>& with, const NodeForces& force,
-                                     ConjugateLoad load) const;
+    [[nodiscard]] NodeValues<double> first_displacement(const Eigen::Matrix3Xd& start) const;
+    [[nodiscard]] ConjugateLoad started(const Problem& problem, const NodeValues<double>& f,
+                                        const Eigen::Matrix3Xd& start, bool opened) const;
+    void renew_residual(const Problem& problem, const NodeValues<double>& f, ConjugateLoad& load) const;
+    [[nodiscard]] SolidAnswer answer(const Problem& problem, const NodeForces& force, ConjugateLoad load) const;
     [[nodiscard]] SolidSolution solution(const std::vector<NodeForces>& loads, const std::vector<LayoutSpring>& with,
                                          const SolidStart& start) const;
     void add_reactions(const std::vector<LayoutSpring>& with, const NodeForces& force, ConjugateLoad& load,
@@ -180,61 +187,64 @@ Eigen::Matrix3Xd SolidSystem::Parts::at_mesh_nodes(const NodeValues<double>& val
     return result;
 }
 
-// That of the start, with what is given at held freedoms.
-NodeValues<double> SolidSystem::Parts::first_displacement(const SolidStart& start) const
+// That of the start, empty for zero, with what is given at held freedoms.
+NodeValues<double> SolidSystem::Parts::first_displacement(const Eigen::Matrix3Xd& start) const
 {
     NodeValues<double> u(static_cast<std::size_t>(layout.n_nodes) * node_stride, 0.0);
-    EXPECTS(start.displacement.cols() == 0 || start.displacement.cols() == places.cols());
-    for (Eigen::Index i = 0; i < start.displacement.cols(); ++i)
+    EXPECTS(start.cols() == 0 || start.cols() == places.cols());
+    for (Eigen::Index i = 0; i < start.cols(); ++i)
         if (const std::int32_t node = layout.node_of[static_cast<std::size_t>(i)]; node >= 0)
-            for (int a = 0; a < 3; ++a)
-                u[static_cast<std::size_t>(node_stride * std::int64_t{node} + a)] = start.displacement(a, i);
+            for (int a = 0; a < 3; ++a) u[static_cast<std::size_t>(node_stride * std::int64_t{node} + a)] = start(a, i);
     for (const HeldFreedom& h : body.held)
         u[static_cast<std::size_t>(node_stride * std::int64_t{layout.node_of[static_cast<std::size_t>(h.node)]} +
                                    h.axis)] = h.displacement;
     return u;
 }
 
-// r = f - K u over the free freedoms.
-void SolidSystem::Parts::renew_residual(const std::vector<LayoutSpring>& with, const NodeValues<double>& f,
-                                        ConjugateLoad& load) const
+// r = f - K u over the free freedoms, without the forces at held pairs.
+void SolidSystem::Parts::renew_residual(const Problem& problem, const NodeValues<double>& f, ConjugateLoad& load) const
 {
-    stiffness(with, &held).apply(team, load.u.data(), load.q.data());
+    stiffness(problem.springs, &held).apply(team, load.u.data(), load.q.data());
     load.r = f;
     for (std::size_t i = 0; i < load.r.size(); ++i) load.r[i] -= load.q[i];
     for (const HeldNode& h : held)
         for (int a = 0; a < 3; ++a)
             if (((h.freedoms >> a) & 1) != 0)
                 load.r[static_cast<std::size_t>(node_stride * std::int64_t{h.node} + a)] = 0;
+    load.pair_forces = problem.hold.forces(load.r.data());
+    problem.hold.project(load.r.data());
     load.r_norm = std::sqrt(node_product(team, load.r, load.r, layout.n_nodes));
 }
 
-ConjugateLoad SolidSystem::Parts::started(const std::vector<LayoutSpring>& with, const NodeValues<double>& f,
-                                          const SolidStart& start) const
+ConjugateLoad SolidSystem::Parts::started(const Problem& problem, const NodeValues<double>& f,
+                                          const Eigen::Matrix3Xd& start, bool opened) const
 {
     ConjugateLoad load;
-    load.u = first_displacement({});
     load.p.assign(f.size(), 0.0);
     load.q.assign(static_cast<std::size_t>(layout.n_rows) * node_stride, 0.0);
     load.work = multigrid->work_vectors();
-    renew_residual(with, f, load);
+    const auto begin_at = [&](const Eigen::Matrix3Xd& displacement)
+    {
+        load.u = first_displacement(displacement);
+        problem.hold.open(load.u.data(), opened);
+        renew_residual(problem, f, load);
+    };
+    begin_at({});
     // What given displacements ask for counts as load.
-    load.f_norm = start.load_size > 0 ? start.load_size : load.r_norm;
-    if (start.displacement.cols() == 0) return load;
-    load.u = first_displacement(start);
-    renew_residual(with, f, load);
+    load.f_norm = load.r_norm;
+    if (start.cols() > 0) begin_at(start);
     return load;
 }
 
-SolidAnswer SolidSystem::Parts::answer(const std::vector<LayoutSpring>& with, const NodeForces& force,
-                                       ConjugateLoad load) const
+SolidAnswer SolidSystem::Parts::answer(const Problem& problem, const NodeForces& force, ConjugateLoad load) const
 {
     SolidAnswer result;
     result.iterations = load.iterations;
     result.relative_residual = load.f_norm > 0 ? load.r_norm / load.f_norm : 0;
     result.displacement = at_mesh_nodes(load.u);
+    result.pair_forces = load.pair_forces;
     if (free_body) result.displacement = without_rigid_motion(places, result.displacement);
-    add_reactions(with, force, load, result);
+    add_reactions(problem.springs, force, load, result);
     return result;
 }
 
@@ -288,22 +298,27 @@ SolidSolution SolidSystem::Parts::solution(const std::vector<NodeForces>& loads,
     refuse_too_little_memory(set_up.bytes + static_cast<std::int64_t>(loads.size()) * set_up.bytes_for_load);
     std::vector<NodeForces> forces;
     for (const NodeForces& load : loads) forces.push_back(free_body ? balanced(places, load) : load);
+    const Problem problem{with, SolidHold(layout, start.pairs, held)};
     std::vector<NodeValues<double>> f;
     std::vector<ConjugateLoad> running;
-    for (const NodeForces& force : forces)
+    EXPECTS(start.opened.empty() || start.opened.size() == loads.size());
+    EXPECTS(start.displacements.empty() || start.displacements.size() == loads.size());
+    for (std::size_t i = 0; i < forces.size(); ++i)
     {
-        f.push_back(in_layout(force));
-        running.push_back(started(with, f.back(), start));
+        f.push_back(in_layout(forces[i]));
+        running.push_back(started(problem, f.back(),
+                                  start.displacements.empty() ? Eigen::Matrix3Xd() : start.displacements[i],
+                                  start.opened.empty() || start.opened[i]));
     }
     const SolidOperator<double> K = stiffness(with, &held);
     for (int begun = 0; begun <= most_restarts; ++begun)
     {
-        iterate(team, K, *multigrid, running, tolerance, settings.most_iterations);
+        iterate(team, K, *multigrid, problem.hold, running, tolerance, settings.most_iterations);
         // The recurrence drifts from the true residual by round-off: what counts is the true one.
         bool enough = true;
         for (std::size_t i = 0; i < running.size(); ++i)
         {
-            renew_residual(with, f[i], running[i]);
+            renew_residual(problem, f[i], running[i]);
             enough = enough && !(running[i].r_norm > tolerance * running[i].f_norm);
         }
         if (enough) break;
@@ -317,7 +332,7 @@ SolidSolution SolidSystem::Parts::solution(const std::vector<NodeForces>& loads,
                 {"", 0, 0, "solver", fmt::format("{:.1e} after {} iterations", reached, running[i].iterations),
                  fmt::format("the residual of the solid model must fall to {:.1e} of the load", tolerance),
                  "a part may hang loose or an element be badly shaped: check joints and mesh"});
-        result.loads.push_back(answer(with, forces[i], std::move(running[i])));
+        result.loads.push_back(answer(problem, forces[i], std::move(running[i])));
     }
     result.seconds = watch.seconds();
     result.processor_seconds = watch.processor_seconds();
@@ -333,6 +348,7 @@ SolidSystem::~SolidSystem() = default;
 SolidSystem::SolidSystem(SolidSystem&&) noexcept = default;
 
 const SolidSetUp& SolidSystem::set_up() const { return parts_->set_up; }
+const SolidBody& SolidSystem::body() const { return parts_->body; }
 
 void SolidSystem::precondition_for(const SolidMesh& mesh, const std::vector<PairSpring>& springs)
 {
@@ -343,6 +359,11 @@ void SolidSystem::precondition_for(const SolidMesh& mesh, const std::vector<Pair
 SolidSolution SolidSystem::solution(const std::vector<NodeForces>& loads) const
 {
     return parts_->solution(loads, parts_->springs, {});
+}
+
+SolidSolution SolidSystem::solution(const std::vector<NodeForces>& loads, const SolidStart& start) const
+{
+    return parts_->solution(loads, parts_->springs, start);
 }
 
 SolidSolution SolidSystem::solution(const std::vector<NodeForces>& loads, const std::vector<PairSpring>& springs,

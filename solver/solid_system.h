@@ -59,14 +59,24 @@ struct SolidAnswer
     double relative_residual = 0;  // |f - K u| / |f| over the free freedoms, computed anew at the end
     // What loads and reactions leave unbalanced, over the sum of their sizes: the worse of force and moment.
     double reaction_imbalance = 0;
+    std::vector<double> pair_forces;  // [n held pairs] N along their directions on `second`
 };
 
-// Where an iteration begins, and when it ends.
+// Two nodes whose distance along a direction is given: n . (u_second - u_first) = opening.
+struct HeldPair
+{
+    std::int32_t first = 0, second = 0;  // mesh nodes
+    Eigen::Vector3d direction{0, 0, 0};  // unit
+    double opening = 0;                  // mm
+};
+
+// What one solution has of its own: pairs that are held, where the iteration begins, and when it ends.
 struct SolidStart
 {
-    Eigen::Matrix3Xd displacement;  // [3, n mesh nodes] mm; empty: zero
-    double load_size = 0;           // N, what the residual is measured against; 0: the load and what is given
-    double tolerance = 0;           // 0: that of the settings
+    std::vector<HeldPair> pairs;
+    std::vector<bool> opened;                     // [n loads] whether the openings count, or are zero; empty: they do
+    std::vector<Eigen::Matrix3Xd> displacements;  // [n loads] [3, n mesh nodes] mm; empty: zero
+    double tolerance = 0;                         // 0: that of the settings
 };
 
 struct SolidSolution
@@ -99,10 +109,11 @@ public:
     SolidSystem(SolidSystem&&) noexcept;
 
     [[nodiscard]] const SolidSetUp& set_up() const;
+    [[nodiscard]] const SolidBody& body() const;
     // All loads at once, each with its own iteration. Throws CannotCompute when the residual stays too large.
     [[nodiscard]] SolidSolution solution(const std::vector<NodeForces>& loads) const;
+    [[nodiscard]] SolidSolution solution(const std::vector<NodeForces>& loads, const SolidStart& start) const;
     // The same with other springs in the stiffness; the preconditioner keeps those of the body.
-    // start: the same for all loads.
     [[nodiscard]] SolidSolution solution(const std::vector<NodeForces>& loads, const std::vector<PairSpring>& springs,
                                          const SolidStart& start = {}) const;
     // Makes the preconditioner anew for springs that differ much from those it has; layout and elements stay.

@@ -4,8 +4,10 @@
 #include <algorithm>
 #include <cmath>
 #include <iostream>
+#include <optional>
 
 #include "cases/beyond_revolution.h"
+#include "cases/problem.h"
 #include "cases/random_case.h"
 #include "cases/read_case.h"
 #include "solver/solid_answer.h"
@@ -28,9 +30,21 @@ TEST(SolidAgreement, TwentyRandomBodiesOfRevolutionAgreeWithinTheSumOfTheBars)
         ASSERT_TRUE(read.has_value());
         const Case& asked = read.value();
         if (!beyond_revolution(asked).empty()) continue;
-        ++cases;
         SolidBudget budget;
-        const SolidModelAnswer solid = solid_model_answer(asked, {}, budget, 40);
+        std::optional<SolidModelAnswer> answer;
+        try
+        {
+            answer = solid_model_answer(asked, {}, budget, 40);
+        }
+        catch (const CannotCompute& refusal)
+        {
+            // Faces so narrow that a million unknowns are far from enough: refused with words, by name.
+            ASSERT_EQ(refusal.problem().field, "--solid-dofs");
+            std::cout << "seed " << seed << " left out: " << refusal.what() << std::endl;
+            continue;
+        }
+        ++cases;
+        const SolidModelAnswer& solid = *answer;
         const MeridianAnswer meridian = meridian_answer(asked, {}, {1});
         for (const SiteAnswer& site : solid.answer.sites)
             for (const SiteAnswer& same : meridian.sites)

@@ -9,6 +9,9 @@
 #include <numbers>
 
 #include "cases/problem.h"
+#include "cases/random_case.h"
+#include "cases/read_case.h"
+#include "solver/solid_nested.h"
 #include "tests/mesh/sample_cases.h"
 #include "tests/mesh/solid_measure.h"
 
@@ -82,6 +85,27 @@ TEST(SolidAnswer, AgreesWithTheMeridianModelAwayFromNotchesAndTrustsNoCoarseOne)
     EXPECT_EQ(compared, 12);
 }
 
+// A linear field is met by the shape functions of any element whose nodes carry it, straight or curved. Some nodes of
+// the finer mesh stand outside of a strongly curved coarse element, where its map cannot be turned round.
+TEST(SolidAnswer, ACoarserMeshHandsItsDisplacementToTheFinerOne)
+{
+    const NestedSolids meshes = nested_solid_meshes(sample::splice(), {}, {200000, 0.2});
+    Eigen::Matrix3d slope;
+    slope << 1, 2, 3, -2, 1, 0.5, 0, 1, -1;
+    const auto field = [&](const SolidMesh& mesh)
+    {
+        Eigen::Matrix3Xd u(3, static_cast<Eigen::Index>(mesh.nodes.size()));
+        for (std::size_t i = 0; i < mesh.nodes.size(); ++i)
+            u.col(static_cast<Eigen::Index>(i)) =
+                slope * Eigen::Vector3d(mesh.nodes[i][0], mesh.nodes[i][1], mesh.nodes[i][2]);
+        return u;
+    };
+    const Eigen::Matrix3Xd coarse = field(meshes.coarse.mesh), wanted = field(meshes.fine.mesh);
+    const Eigen::Matrix3Xd carried = carried_to_finer(meshes.coarse.mesh, meshes.fine.mesh, {&coarse})[0];
+    const Eigen::VectorXd off = (carried - wanted).colwise().norm();
+    EXPECT_GT(static_cast<double>((off.array() < 1e-6).count()), 0.95 * static_cast<double>(off.size()));
+}
+
 TEST(SolidAnswer, AModelThatDoesNotFitIntoTheMemoryIsRefusedBeforeItIsMeshed)
 {
     SolidBudget budget = unknowns(5000000);
@@ -95,6 +119,23 @@ TEST(SolidAnswer, AModelThatDoesNotFitIntoTheMemoryIsRefusedBeforeItIsMeshed)
     {
         EXPECT_EQ(refusal.problem().field, "--solid-dofs");
         EXPECT_NE(refusal.problem().rule.find("GB are free"), std::string::npos);
+    }
+}
+
+// Narrow faces of this shape ask for 30 million unknowns, which once filled the memory of a machine (27 November 2026).
+TEST(SolidAnswer, AShapeThatNeedsFarMoreThanAskedIsRefusedBeforeItIsMeshed)
+{
+    const Result<Case> read = read_case(random_case_text(9011), "random.toml");
+    ASSERT_TRUE(read.has_value());
+    try
+    {
+        solid_model_answer(read.value(), {}, unknowns(1000000), 40);
+        FAIL() << "not refused";
+    }
+    catch (const CannotCompute& refusal)
+    {
+        EXPECT_EQ(refusal.problem().field, "--solid-dofs");
+        EXPECT_NE(refusal.problem().rule.find("narrow faces"), std::string::npos);
     }
 }
 

@@ -227,6 +227,60 @@ TEST(SolidSystem, StiffSpringsInAllDirectionsBondAPair)
     }
 }
 
+// Pairs held in all three directions are bonded ones, and one preconditioner made without them serves.
+TEST(SolidSystem, PairsHeldInThreeDirectionsAreBonded)
+{
+    Splice s = splice(3, 16);
+    SolidBody bonded = s.body;
+    bonded.bonded = s.mesh.pairs["slit"];
+    const std::vector<NodeForces> loads = four_loads(s.mesh);
+    const SolidSolution exact = SolidSystem(s.mesh, bonded).solution(loads);
+    SolidStart start;
+    for (const SolidMesh::NodePair& pair : s.mesh.pairs["slit"])
+        for (int axis = 0; axis < 3; ++axis)
+            start.pairs.push_back({pair.first, pair.second, Eigen::Vector3d::Unit(axis), 0});
+    const SolidSolution held = SolidSystem(s.mesh, s.body).solution(loads, start);
+    for (std::size_t i = 0; i < loads.size(); ++i)
+    {
+        EXPECT_LT(difference(held.loads[i].displacement, exact.loads[i].displacement), 1e-6);
+        EXPECT_LE(held.loads[i].relative_residual, 1e-8);
+    }
+}
+
+// An opening is met exactly, and its forces are those of stiff springs that ask for it.
+TEST(SolidSystem, HeldPairsOpenAsAskedWithTheForcesOfStiffSprings)
+{
+    Splice s = splice(3, 16);
+    constexpr double opening = 0.01, stiffness = 1e9;
+    SolidStart start;
+    SolidBody sprung = s.body;
+    NodeForces push = NodeForces::Zero(3, static_cast<Eigen::Index>(s.mesh.nodes.size()));
+    for (const SolidMesh::NodePair& pair : s.mesh.pairs["slit"])
+    {
+        Eigen::Vector3d out = regular::place(s.mesh, static_cast<std::size_t>(pair.first));
+        out.z() = 0;
+        out.normalize();
+        start.pairs.push_back({pair.first, pair.second, out, opening});
+        sprung.springs.push_back({pair.first, pair.second, out, stiffness});
+        push.col(pair.second) += stiffness * opening * out;
+        push.col(pair.first) -= stiffness * opening * out;
+    }
+    const NodeForces none = NodeForces::Zero(3, push.cols());
+    const SolidAnswer held = SolidSystem(s.mesh, s.body).solution({none}, start).loads[0];
+    const SolidAnswer stiff = direct_solution(s.mesh, sprung, {push}).loads[0];
+    EXPECT_LT(difference(held.displacement, stiff.displacement), 5e-3);
+    double most = 0;
+    for (const double force : held.pair_forces) most = std::max(most, std::abs(force));
+    for (std::size_t i = 0; i < start.pairs.size(); ++i)
+    {
+        const HeldPair& pair = start.pairs[i];
+        const auto opened = [&](const SolidAnswer& answer)
+        { return pair.direction.dot(answer.displacement.col(pair.second) - answer.displacement.col(pair.first)); };
+        EXPECT_NEAR(opened(held), opening, 1e-12);
+        EXPECT_NEAR(held.pair_forces[i], stiffness * (opening - opened(stiff)), 1e-2 * most);
+    }
+}
+
 TEST(SolidSystem, KeepsItsSetUpWhenSpringsChange)
 {
     Splice s = splice(3, 16);
