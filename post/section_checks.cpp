@@ -22,14 +22,8 @@ const char* const information = "for information: this part would carry all of t
 struct PartOfLoad
 {
     double torque = 1, bending = 1, axial = 1;
+    bool by_finite_elements = false;
 };
-
-// A share by finite elements of a part that alone holds is 1 but for round-off.
-bool is_all(const PartOfLoad& part)
-{
-    const auto is_one = [](double share) { return std::abs(share - 1) < 1e-9; };
-    return is_one(part.torque) && is_one(part.bending) && is_one(part.axial);
-}
 
 SectionLoad part_of(const Case& asked, const PartOfLoad& part)
 {
@@ -79,9 +73,10 @@ CheckRow plastic_row(const Case& asked, const std::string& site, const RoundSect
     row.error_pct = error_pct;
     row.utilisation = use.value * (1 + error_pct / 100);
     row.demand = use.value * row.capacity;
-    row.method = is_all(part) ? "nominal section under all of the load: lower bound of its plastic limit load"
-                              : "nominal section under its part of the load by finite elements: lower bound of its "
-                                "plastic limit load";
+    row.method = part.by_finite_elements
+                     ? "nominal section under its part of the load by finite elements: lower bound of its "
+                       "plastic limit load"
+                     : "nominal section under all of the load: lower bound of its plastic limit load";
     row.source = fmt::format("{}; limit: {}", use.source, limit.whose);
     row.provenance = weaker(use.provenance, limit.provenance);
     row.note = fmt::format(
@@ -93,7 +88,7 @@ CheckRow plastic_row(const Case& asked, const std::string& site, const RoundSect
         fully_plastic_bending(section, limit.stress).value.value() / 1000, std::abs(part.torque));
     if (name == "alone") row.not_valid_because = information;
     row.worked.push_back(limit_step(limit));
-    if (!is_all(part)) append(row.worked, part_steps(part, load, asked.load, error_pct));
+    if (part.by_finite_elements) append(row.worked, part_steps(part, load, asked.load, error_pct));
     append(row.worked, plastic_steps(section, limit.stress, load, use.value));
     row.worked.push_back(utilisation_step(use.value, error_pct, row.utilisation));
     return row;
@@ -220,7 +215,7 @@ void add_joint(std::vector<CheckRow>& rows, const Case& asked, const MeridianAns
     if (has_butt(asked, answer))
     {
         const PartOfLoad part =
-            asked.sleeve ? PartOfLoad{1 - share.torsion.value, 1 - share.bending.value, 1 - share.axial.value}
+            asked.sleeve ? PartOfLoad{1 - share.torsion.value, 1 - share.bending.value, 1 - share.axial.value, true}
                          : PartOfLoad{};
         rows.push_back(plastic_row(asked, "butt-surface", butt_section(asked), butt_limit(asked), part, "plastic",
                                    asked.sleeve ? share_error_pct(share, part, peak_load(asked)) : 0));
@@ -228,7 +223,7 @@ void add_joint(std::vector<CheckRow>& rows, const Case& asked, const MeridianAns
             rows.push_back(plastic_row(asked, "butt-surface", butt_section(asked), butt_limit(asked), {}, "alone"));
     }
     if (!asked.sleeve) return;
-    const PartOfLoad part{share.torsion.value, share.bending.value, share.axial.value};
+    const PartOfLoad part{share.torsion.value, share.bending.value, share.axial.value, true};
     const Limit limit = yield_of(asked.sleeve->material);
     rows.push_back(plastic_row(asked, "sleeve-mid", sleeve_joint_section(asked), limit, part, "plastic",
                                share_error_pct(share, part, peak_load(asked))));
