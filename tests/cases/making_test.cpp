@@ -72,7 +72,8 @@ TEST(Making, RefusesWhatIsOutOfRange)
 TEST(Making, RefusesABareNumberAndTheWrongUnit)
 {
     expect_only_problem(made("root_gap = 2"), "making.root_gap", "unit", "\"2 mm\"");
-    expect_only_problem(made("heat_input = \"1 kN\""), "making.heat_input", "must be a heat input", "1 kJ/mm");
+    expect_only_problem(made("heat_input = \"1 kN\""), "making.heat_input", "must be a heat input",
+                        "heat_input = \"... kJ/mm\" with your value in kJ/mm");
 }
 
 // The welds need 42 + 6 + 1 mm of each first section; drawn 455 mm, 190 mm of it the left first section.
@@ -108,7 +109,7 @@ TEST(AsBuilt, OffsetAndTiltAreReadAndBounded)
     const Case asked = accepted(as_built("offset = \"0.2 mm\"\ntilt = \"0.1 deg\""));
     EXPECT_DOUBLE_EQ(asked.joint->offset.value(), 0.2);
     EXPECT_NEAR(asked.joint->tilt.value(), 0.1 * std::acos(-1.0) / 180, 1e-15);
-    EXPECT_TRUE(has_caution(asked, "the bending it brings is not in the stresses"));
+    EXPECT_TRUE(has_caution(asked, "the bending it brings is in the stresses of the solid model and of no other"));
     EXPECT_FALSE(has_caution(accepted(sound_splice_text()), "out of line"));
     EXPECT_TRUE(has_default(accepted(sound_splice_text()), "joint.offset", "0 mm"));
     expect_only_problem(as_built("offset = \"2.5 mm\""), "joint.offset", "at most 2 mm", "offset = \"... mm\"");
