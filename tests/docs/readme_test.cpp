@@ -61,6 +61,24 @@ std::string problem_lines(const std::string& text)
     return lines;
 }
 
+// Of the case to start from, with one line left out.
+Report case_report(const std::string& readme, const std::string& without = "")
+{
+    std::string text = block(readme, "case");
+    if (!without.empty())
+    {
+        const std::size_t at = text.find(without);
+        EXPECT_NE(at, std::string::npos) << without;
+        text.erase(at, text.find('\n', at) + 1 - at);
+    }
+    return check_splice(read_case(text, "my-shaft.toml").value(), {default_accuracy_pct});
+}
+
+std::string first_two_lines(const std::string& text)
+{
+    return text.substr(0, text.find('\n', text.find('\n') + 1) + 1);
+}
+
 void take_pictures(const Report& report)
 {
     const WrittenReport written = write_report(report, "readme-result");
@@ -77,6 +95,7 @@ TEST(Readme, ShowsWhatTheProgramSays)
     const std::vector<std::pair<std::string, std::string>> printed{
         {"problems", problem_lines(misspelled_case(document("README.md")))},
         {"shape-problems", problem_lines(misshapen_case(document("README.md")))},
+        {"case-verdict", first_two_lines(verdict_text(case_report(document("README.md")), Emphasis::plain))},
         {"verdict", verdict_text(report, Emphasis::plain)}};
     if (update_wanted())
     {
@@ -93,6 +112,14 @@ TEST(Readme, CaseToStartFromIsAccepted)
     const Result<Case> asked = read_case(block(document("README.md"), "case"), "my-shaft.toml");
     ASSERT_TRUE(asked.has_value()) << problem_lines(block(document("README.md"), "case"));
     EXPECT_TRUE(asked.value().sleeve.has_value());
+}
+
+TEST(Readme, CaseToStartFromPassesOnlyWithTheRevolutionsThatItStates)
+{
+    const std::string readme = document("README.md");
+    EXPECT_TRUE(case_report(readme).passes());
+    EXPECT_FALSE(case_report(readme, "revolutions = ").passes());
+    EXPECT_NE(readme.find("Without its line `revolutions` it does not pass"), std::string::npos);
 }
 
 TEST(Readme, NamesTheMistakesThatItShows)
