@@ -10,7 +10,9 @@
 #include "app/commands.h"
 #include "app/exit_status.h"
 #include "app/model_options.h"
+#include "app/number_range.h"
 #include "app/refusal.h"
+#include "app/result_folder.h"
 #include "app/write_report.h"
 #include "cases/read_case.h"
 #include "post/making_text.h"
@@ -41,27 +43,47 @@ Emphasis emphasis_on_stdout()
     return ::isatty(STDOUT_FILENO) != 0 && !refused ? Emphasis::terminal : Emphasis::plain;
 }
 
+void tell_written(const CheckOptions& options, const std::filesystem::path& folder, const WrittenReport& written)
+{
+    if (!written.why_no_pictures.empty()) fmt::print(stderr, "No pictures: {}.\n", written.why_no_pictures);
+    if (!written.why_no_pdf.empty()) fmt::print(stderr, "No PDF: {}.\n", written.why_no_pdf);
+    const std::string place = std::filesystem::absolute(folder).string();
+    fmt::print(stderr, "Report to open in a browser: {}/report.html\n", place);
+    if (options.pdf && written.why_no_pdf.empty()) fmt::print(stderr, "Report to print: {}/report.pdf\n", place);
+    fmt::print(stderr, "Drawing, pictures, VTK files and result.json: {}\n", place);
+}
+
 int check(const CheckOptions& options)
 {
     const Result<Case> asked = read_case_file(options.case_file);
     if (!asked.has_value()) return refused(asked.problems(), options.case_file.string());
     const std::filesystem::path folder =
         options.out.empty() ? std::filesystem::path(options.case_file.stem().string() + "-result") : options.out;
+    expect_writable(folder);
     fmt::print(stderr, "Meshing and solving {} ...\n", options.case_file.string());
     const Report report = check_splice(asked.value(), {options.accuracy_pct}, options.models);
     fmt::print(stderr, "Drawing ...\n");
-    const WrittenReport written = write_report(report, folder, {options.pdf, {}});
+    WrittenReport written;
+    std::string why_not_written;  // the verdict is told all the same
+    try
+    {
+        written = write_report(report, folder, {options.pdf, {}});
+    }
+    catch (const CannotCompute& error)
+    {
+        why_not_written = error.what();
+    }
     const RowsShown shown = options.all ? RowsShown::all : RowsShown::governing;
     fmt::print("{}", options.json ? result_json(report) : verdict_text(report, emphasis_on_stdout(), shown));
     if (options.shop && !options.json)
         fmt::print("\n{}", report.making ? shop_text(*report.making) : "No shop sheet: a plain shaft is not welded.\n");
     std::fflush(stdout);
-    if (!written.why_no_pictures.empty()) fmt::print(stderr, "No pictures: {}.\n", written.why_no_pictures);
-    if (!written.why_no_pdf.empty()) fmt::print(stderr, "No PDF: {}.\n", written.why_no_pdf);
-    const std::string place = std::filesystem::absolute(folder).string();
-    fmt::print(stderr,
-               "Report to open in a browser: {}/report.html\nDrawing, pictures, VTK files and result.json: {}\n", place,
-               place);
+    if (!why_not_written.empty())
+    {
+        fmt::print(stderr, "The result could not be kept. {}\n", why_not_written);
+        return exit_cannot_compute;
+    }
+    tell_written(options, folder, written);
     if (!contradiction(report.handbook).empty()) return exit_cannot_compute;
     return report.passes() ? exit_passes : exit_does_not_pass;
 }
@@ -76,7 +98,7 @@ Command check_command(CLI::App& program)
     words->add_option("CASE", options->case_file, "Case file (TOML), see docs/case-format.md")->required();
     words->add_option("--out", options->out, "Result folder (default: <case>-result in the current folder)");
     words->add_option("--accuracy", options->accuracy_pct, "Wanted error of every stress, percent")
-        ->check(CLI::Range(0.05, 20.0))
+        ->check(number_between(0.05, 20.0))
         ->capture_default_str();
     add_model_options(*words, options->models);
     words->add_flag("--all", options->all, "List every check, not only the governing one of each site");

@@ -10,9 +10,11 @@
 #include "app/compare.h"
 #include "app/exit_status.h"
 #include "app/find_value.h"
+#include "app/number_range.h"
 #include "app/progress.h"
 #include "app/recommended.h"
 #include "app/refusal.h"
+#include "app/result_folder.h"
 #include "app/tolerances.h"
 #include "app/write_tolerances.h"
 #include "cases/read_case.h"
@@ -71,7 +73,7 @@ void add_search(CLI::App& words, CompareOptions& options, CLI::Option& shard)
         words.add_option("--find", options.find.key, "Key whose value that just meets a utilisation is wanted");
     CLI::Option* target =
         words.add_option("--target-utilisation", options.find.target, "The utilisation to be met, 0.8 for 80 %")
-            ->check(CLI::Range(0.01, 100.0));
+            ->check(number_between(0.01, 100.0));
     find->needs(target);
     target->needs(find);
     words
@@ -103,15 +105,20 @@ int tell_tolerances(const CompareOptions& options, const PoolPlan& pool)
     const fs::path file = options.store.empty() ? beside_here(options, "-options.sqlite") : options.store;
     const auto opened = OptionStore::opened(file);
     if (!opened.has_value()) return refused(opened.problems());
+    const fs::path folder = options.out.empty() ? beside_here(options, "-tolerances") : options.out;
+    expect_writable(folder);
     fmt::print(stderr, "Meshing and solving {} at the ends of its tolerances ...\n", options.case_file.string());
+    std::optional<Progress> progress;
+    const ToleranceWatch watch{[&](std::uint64_t runs) { progress.emplace(runs, "runs"); },
+                               {[&] { progress->known(); }, [&] { progress->done(); }}};
     const Result<ToleranceAnswer> answer =
-        tolerance_answer(options.case_file, {options.accuracy_pct}, pool, *opened.value(), options.samples);
+        tolerance_answer(options.case_file, {options.accuracy_pct}, pool, *opened.value(), options.samples, watch);
+    if (progress) progress->finish();
     if (!answer.has_value()) return refused(answer.problems());
     fmt::print("{}", tolerance_text(answer.value()));
     std::fflush(stdout);
     const Result<Case> asked = read_case_file(options.case_file);
     if (!asked.has_value()) return refused(asked.problems());
-    const fs::path folder = options.out.empty() ? beside_here(options, "-tolerances") : options.out;
     const std::string why_no_pictures = write_tolerances(answer.value(), asked.value(), options.accuracy_pct, folder);
     if (!why_no_pictures.empty()) fmt::print(stderr, "No PNG chart, only SVG: {}\n", why_no_pictures);
     fmt::print(stderr, "Report to open in a browser: {}/report.html\n", fs::absolute(folder).string());
@@ -138,6 +145,8 @@ int compare(const CompareOptions& options)
     const auto opened = OptionStore::opened(file);
     if (!opened.has_value()) return refused(opened.problems());
     OptionStore& store = *opened.value();
+    const fs::path folder = options.out.empty() ? beside_here(options, "-options") : options.out;
+    if (shard->of == 1) expect_writable(folder);
 
     const std::uint64_t own = (study.size() - shard->number + shard->of) / shard->of;
     fmt::print(stderr, "{} options, {} worker{}\n", own, pool.n_workers, pool.n_workers == 1 ? "" : "s");
@@ -147,7 +156,6 @@ int compare(const CompareOptions& options)
     progress.finish();
     tell_computed(computed, store, file);
     if (shard->of > 1) return end_of_shard(*shard, computed);
-    const fs::path folder = options.out.empty() ? beside_here(options, "-options") : options.out;
     const std::string search_words =
         options.find.key.empty() ? "" : search_text(search_value(study, options.find, pool, store, computed));
     fmt::print(stderr, "Writing the folder ...\n");
@@ -216,15 +224,15 @@ Command compare_command(CLI::App& program)
             ->allow_extra_args(false)
             ->multi_option_policy(CLI::MultiOptionPolicy::TakeAll);
     words->add_option("--accuracy", options->accuracy_pct, "Wanted error of every stress, percent")
-        ->check(CLI::Range(0.05, 20.0))
+        ->check(number_between(0.05, 20.0))
         ->capture_default_str();
     words->add_option("--reserve", options->reserve, "Factor on all stresses that an option must bear to pass")
-        ->check(CLI::Range(0.1, 10.0))
+        ->check(number_between(0.1, 10.0))
         ->capture_default_str();
     words->add_option("--workers", options->workers, "Processes that compute (default: one for each processor)")
         ->check(CLI::Range(1, 1024));
     words->add_option("--seconds", options->seconds, "Time allowed for each option, by the clock")
-        ->check(CLI::Range(0.001, 86400.0))
+        ->check(number_between(0.001, 86400.0))
         ->capture_default_str();
     words->add_option("--store", options->store,
                       "File that keeps what was computed (default: <case>-options.sqlite in the current folder)");

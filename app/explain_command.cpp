@@ -9,6 +9,7 @@
 #include "app/commands.h"
 #include "app/exit_status.h"
 #include "app/model_options.h"
+#include "app/number_range.h"
 #include "app/refusal.h"
 #include "app/scenarios.h"
 #include "cases/nearest.h"
@@ -105,7 +106,7 @@ Command explain_command(CLI::App& program)
     words->add_option("CHECK-ID", options->id, "Id as in the verdict and in result.json; absent: lists all");
     words->add_option("--scenario", options->scenario, "\"hidden weld lost\" and so on (default: the sound splice)");
     words->add_option("--accuracy", options->accuracy_pct, "Wanted error of every stress, percent")
-        ->check(CLI::Range(0.05, 20.0))
+        ->check(number_between(0.05, 20.0))
         ->capture_default_str();
     add_model_options(*words, options->models);
     return {words, [options] { return explain(*options); }};

@@ -9,6 +9,7 @@
 #include "app/commands.h"
 #include "app/error_bars.h"
 #include "app/exit_status.h"
+#include "app/number_range.h"
 #include "app/prove.h"
 #include "cases/problem.h"
 #include "post/validation_text.h"
@@ -142,7 +143,7 @@ Command prove_command(CLI::App& program)
         ->needs(bars)
         ->capture_default_str();
     words->add_option("--accuracy", options->bars.accuracies_pct, "Accuracies to test, percent, with commas between")
-        ->check(CLI::Range(0.05, 20.0))
+        ->check(number_between(0.05, 20.0))
         ->delimiter(',')
         ->needs(bars)
         ->capture_default_str();

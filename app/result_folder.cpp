@@ -66,22 +66,55 @@ void put_in_place(const fs::path& partial, const fs::path& target)
     fs::remove_all(partial);
 }
 
+void refuse_what_is_in_the_way(const fs::path& target, const fs::path& place)
+{
+    std::error_code unreadable;
+    const fs::file_status found = fs::status(place, unreadable);
+    if (unreadable && found.type() != fs::file_type::not_found) refuse(target, unreadable.message());
+    if (!fs::exists(found)) return;
+    if (!fs::is_directory(found)) refuse(target, "a file of that name is in the way");
+    const bool is_result = fs::exists(place / "result.json") || fs::exists(place / "options.json");
+    if (!fs::is_empty(place) && !is_result) refuse(target, "a folder of that name holds something else than a result");
+}
+
+fs::path partial_of(const fs::path& place)
+{
+    return place.parent_path() / fmt::format("{}{}", partial_prefix(place), ::getpid());
+}
+
+void make_empty(const fs::path& partial, const fs::path& place)
+{
+    fs::create_directories(place.parent_path());
+    remove_left_overs(place);
+    fs::remove_all(partial);
+    fs::create_directory(partial);
+}
+
 }  // namespace
+
+void expect_writable(const fs::path& target)
+{
+    const fs::path place = fs::absolute(target);
+    try
+    {
+        refuse_what_is_in_the_way(target, place);
+        make_empty(partial_of(place), place);
+        fs::remove(partial_of(place));
+    }
+    catch (const fs::filesystem_error& error)
+    {
+        refuse(target, error.code().message());
+    }
+}
 
 void write_result_folder(const fs::path& target, const std::function<void(const fs::path& folder)>& fill)
 {
     const fs::path place = fs::absolute(target);
-    if (fs::exists(place) && !fs::is_directory(place)) refuse(target, "a file of that name is in the way");
-    const bool is_result = fs::exists(place / "result.json") || fs::exists(place / "options.json");
-    if (fs::exists(place) && !fs::is_empty(place) && !is_result)
-        refuse(target, "a folder of that name holds something else than a result");
-    const fs::path partial = place.parent_path() / fmt::format("{}{}", partial_prefix(place), ::getpid());
+    const fs::path partial = partial_of(place);
     try
     {
-        fs::create_directories(place.parent_path());
-        remove_left_overs(place);
-        fs::remove_all(partial);
-        fs::create_directory(partial);
+        refuse_what_is_in_the_way(target, place);
+        make_empty(partial, place);
         fill(partial);
         put_in_place(partial, place);
     }

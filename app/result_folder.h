@@ -15,6 +15,10 @@ namespace splicewright
 void write_result_folder(const std::filesystem::path& target,
                          const std::function<void(const std::filesystem::path& folder)>& fill);
 
+// Throws as write_result_folder would where the target may not be written to, before there is anything to be lost.
+// Makes the folders above it.
+void expect_writable(const std::filesystem::path& target);
+
 // One file of such a folder. Throws CannotCompute when the disk refuses.
 void write_result_file(const std::filesystem::path& file, const std::string& bytes);
 

@@ -6,6 +6,7 @@
 
 #include "app/commands.h"
 #include "app/exit_status.h"
+#include "app/number_range.h"
 #include "app/soak.h"
 
 namespace splicewright
@@ -57,10 +58,10 @@ Command soak_command(CLI::App& program)
         ->check(CLI::Range(0, 1000000))
         ->capture_default_str();
     words->add_option("--accuracy", plan->accuracy_pct, "Wanted error of every stress, percent")
-        ->check(CLI::Range(0.05, 20.0))
+        ->check(number_between(0.05, 20.0))
         ->capture_default_str();
     words->add_option("--seconds", plan->seconds_allowed, "Time of computing allowed for each text")
-        ->check(CLI::Range(0.1, 86400.0))
+        ->check(number_between(0.1, 86400.0))
         ->capture_default_str();
     words->add_option("--failures", plan->failure_folder, "Folder for the texts that fail")->capture_default_str();
     return {words, [plan] { return soak_and_tell(*plan); }};

@@ -22,13 +22,21 @@ struct Moved
     Accuracy accuracy;
     PoolPlan pool;
     OptionStore* store;
+    CompareWatch watch;
 };
+
+// The case as it stands, each key at both ends, the corners, the samples.
+std::uint64_t n_runs(std::size_t n_keys, const SamplePlan& samples)
+{
+    const std::uint64_t corners = n_keys <= most_tolerances_for_corners ? std::uint64_t{1} << n_keys : 1;
+    return 1 + 2 * n_keys + corners + static_cast<std::uint64_t>(samples.n);
+}
 
 std::vector<StudyOption> options_of(const Moved& moved, const std::vector<Variation>& variations, bool together = false)
 {
     Study study = study_from(moved.base, moved.case_file, variations, moved.accuracy);
     study.together = together;
-    const Computed computed = compute(study, {}, moved.pool, *moved.store);
+    const Computed computed = compute(study, {}, moved.pool, *moved.store, moved.watch);
     std::vector<StudyOption> options;
     for (std::uint64_t index = 0; index < study.size(); ++index)
         options.push_back(option_at(study, index, outcome_in(*moved.store, study, index, computed)));
@@ -106,11 +114,12 @@ void judge_corners(const Moved& moved, const std::vector<Variation>& ends, Toler
 }  // namespace
 
 Result<ToleranceAnswer> tolerance_answer(const std::filesystem::path& case_file, const Accuracy& accuracy,
-                                         const PoolPlan& pool, OptionStore& store, const SamplePlan& samples)
+                                         const PoolPlan& pool, OptionStore& store, const SamplePlan& samples,
+                                         const ToleranceWatch& watch)
 {
     const Result<Case> base = read_case_file(case_file);
     if (!base.has_value()) return base.problems();
-    const Moved moved{base.value(), case_file, accuracy, pool, &store};
+    const Moved moved{base.value(), case_file, accuracy, pool, &store, watch.run};
     ToleranceAnswer answer;
     std::vector<Movable> movables;
     std::vector<Variation> ends;
@@ -125,6 +134,7 @@ Result<ToleranceAnswer> tolerance_answer(const std::filesystem::path& case_file,
         return std::vector<Problem>{{case_file.string(), 0, 0, "", "",
                                      "has no value with a tolerance that can be moved",
                                      "write one, as in leg = \"6 mm +- 1 mm\""}};
+    watch.planned(n_runs(ends.size(), samples));
     answer.nominal = options_of(moved, {}).front().outcome;
     for (const Variation& end : ends)
     {

@@ -132,7 +132,8 @@ double CaseTable::quantity_of(const toml::node& node, const std::string& key, co
         const std::string mended = replaced(read.problems().front().fix, "\"", "in");
         const bool is_own = mended.find("...") != std::string::npos;
         report(key, read.problems().front().rule,
-               fmt::format("{}\"{}\"{}", fix_start, mended, is_own ? " with your value" : ""));
+               fmt::format("{}\"{}\"{}", fix_start, mended,
+                           is_own ? fmt::format(" with your value in {}", likely_unit_of(dimension)) : ""));
         return unread;
     }
     if (read.value().plus_minus)

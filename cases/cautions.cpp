@@ -109,6 +109,24 @@ void add_making_cautions(std::vector<std::string>& cautions, const Case& asked)
             in_words(wanted, Dimension::length), in_words(drawn, Dimension::length)));
 }
 
+bool is_default(const Case& asked, const std::string& field)
+{
+    return std::any_of(asked.defaults.begin(), asked.defaults.end(),
+                       [&](const DefaultUsed& used) { return used.field == field; });
+}
+
+// A peak that the car can put in once in a while is no torque to run at for a whole life.
+std::optional<std::string> running_at_peak_warning(const Case& asked)
+{
+    const Load& load = asked.load;
+    if (!load.vehicle || load.running_bending.value() == 0.0 || !is_default(asked, "load.running_torque"))
+        return std::nullopt;
+    return fmt::format(
+        "RUNNING AT THE PEAK: no running_torque is given, so every one of {:g} revolutions is taken at {}, the most "
+        "that the vehicle can put into this shaft. Say in [load] what it runs at: running_torque = \"... N*m\".",
+        load.revolutions, in_words(load.running_torque.value(), Dimension::moment));
+}
+
 // Source: [AxleTorquePractice], that measured shaft torque can pass both sides.
 void add_vehicle_cautions(std::vector<std::string>& cautions, const Load& load)
 {
@@ -144,6 +162,7 @@ std::vector<std::string> cautions_of(const Case& asked)
 {
     std::vector<std::string> cautions;
     if (const auto warning = unknown_steel_warning(asked)) cautions.push_back(*warning);
+    if (const auto warning = running_at_peak_warning(asked)) cautions.push_back(*warning);
     if (asked.joint && asked.joint->half_lap.value() > 0.0 && !asked.joint->penetration)
         cautions.push_back(
             "Full penetration is stated with a half lap: full fusion of a bar through a half lap can "

@@ -106,6 +106,7 @@ void check_crooked_bore(RuleReport& report, const Case& asked)
     const double wall = (asked.sleeve->end_diameter.value() - asked.bar[1]->sections.front().diameter.value()) / 2;
     const double greatest = greatest_share_of_wall * wall;
     if (offset < 0 || tilt < 0 || !(way > greatest + same_length.value())) return;
+    if (way == 0 || greatest <= 0) return;  // a sleeve without a wall there is told already
     report.add(
         tilt > 0 ? "joint.tilt" : "joint.offset",
         fmt::format("puts the right bar {} out of line where the sleeve ends, and at most {} is allowed: {:g} of "

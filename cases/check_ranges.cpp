@@ -1,8 +1,11 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #include <fmt/format.h>
 
+#include <cmath>
+
 #include "cases/case_table.h"
 #include "cases/check_parts.h"
+#include "cases/own_value.h"
 
 namespace splicewright
 {
@@ -53,6 +56,21 @@ void keep_bar(RuleReport& report, Bar& bar, const std::string& name)
     bar.bore = kept(report, name + ".bore", bar.bore, thickness);
 }
 
+// The fit of a side, told in the words of the key that gave it.
+Millimetre kept_fit(RuleReport& report, Side side, Millimetre clearance)
+{
+    const std::string field = fmt::format("sleeve.clearance_{}", name_of(side));
+    if (!report.key_of(field).starts_with("bore")) return kept(report, field, clearance, fit);
+    const bool is_out = clearance.value() < fit.least || clearance.value() > fit.greatest;
+    if (is_out)
+        report.add(field,
+                   fmt::format("must be within {} below and {} above the diameter of the {} bar, and is {} {} it",
+                               mm(-fit.least), mm(fit.greatest), name_of(side), mm(std::abs(clearance.value())),
+                               clearance.value() > 0 ? "above" : "below"),
+                   own_quantity(report.key_of(field), Dimension::length));
+    return is_out ? Millimetre(unread) : clearance;
+}
+
 void keep_sleeve(RuleReport& report, Sleeve& sleeve)
 {
     sleeve.length = kept(report, "sleeve.length", sleeve.length, sleeve_length);
@@ -61,8 +79,7 @@ void keep_sleeve(RuleReport& report, Sleeve& sleeve)
     sleeve.end_diameter = kept(report, "sleeve.end_wall", sleeve.end_diameter, sleeve_diameter);
     sleeve.taper_length = kept(report, "sleeve.taper_length", sleeve.taper_length, distance);
     for (const Side side : both_sides)
-        sleeve.clearance[index(side)] =
-            kept(report, fmt::format("sleeve.clearance_{}", name_of(side)), sleeve.clearance[index(side)], fit);
+        sleeve.clearance[index(side)] = kept_fit(report, side, sleeve.clearance[index(side)]);
     SleeveWeld& weld = sleeve.weld;
     weld.leg_on_bar = kept(report, "sleeve.weld.leg_on_bar", weld.leg_on_bar, leg);
     weld.leg_on_sleeve = kept(report, "sleeve.weld.leg_on_sleeve", weld.leg_on_sleeve, leg);

@@ -19,8 +19,6 @@ constexpr double least_reach = 5.0;           // beyond the blend
 constexpr double least_slope = 2.0;           // taper length over its rise
 constexpr double least_straight = 3.0;        // of the sleeve's outside beside the joint
 constexpr double greatest_clearance = 1.0;
-// A press of 0.2 % of the diameter strains most steels to their yield. Derived: strain = interference / diameter.
-constexpr double greatest_press_share = 0.002;
 constexpr double least_leg = 3.0;
 constexpr double greatest_leg_ratio = 3.0;
 constexpr double least_toe_radius = 0.2;
@@ -98,6 +96,17 @@ void check_taper(RuleReport& report, const Case& asked)
                             "twice the rise of the taper, and 3 mm short of the joint");
 }
 
+// One bore for both sides must fit the larger bar.
+std::string less_pressing_fit(const Case& asked, Side side, const std::string& key)
+{
+    if (!key.starts_with("bore"))
+        return fmt::format("{} = \"{}\"", key, mm(-rounded_down(greatest_press_share * diameter_of(asked, side))));
+    const double larger = std::max(diameter_of(asked, Side::left), diameter_of(asked, Side::right));
+    const double diameter = key == "bore" ? larger : diameter_of(asked, side);
+    return fmt::format("a bore of at least {}: {} = \"... mm\" with your value",
+                       mm(rounded_up(diameter * (1 - greatest_press_share))), key);
+}
+
 void check_fit(RuleReport& report, const Case& asked, Side side)
 {
     const double clearance = asked.sleeve->clearance[index(side)].value();
@@ -113,7 +122,7 @@ void check_fit(RuleReport& report, const Case& asked, Side side)
                    fmt::format("presses by {} on the {}, and at most {} is allowed: 0.002 of the diameter brings most "
                                "steels to their yield",
                                mm(-clearance), name_of(side), mm(greatest_press)),
-                   fmt::format("clearance = \"{}\"", mm(-rounded_down(greatest_press))));
+                   less_pressing_fit(asked, side, report.key_of(field)));
 }
 
 void check_reach(RuleReport& report, const Case& asked, Side side)

@@ -14,21 +14,22 @@ namespace splicewright
 namespace
 {
 
+constexpr const char* depth_or_full =
+    "penetration = \"... mm\" with the proven depth, or penetration = \"full\" where that can be proven";
+
 std::optional<Millimetre> penetration_at(const CaseTable& table)
 {
     if (!table.has("penetration"))
     {
-        table.report(
-            "penetration", "is missing: what is fused decides the strength",
-            "penetration = \"... mm\" with the proven depth, or penetration = \"full\" where that can be proven");
+        table.report("penetration", "is missing: what is fused decides the strength", depth_or_full);
         return std::nullopt;
     }
-    if (const auto word = table.word("penetration"); word && lower_case(trimmed(*word)) == "full") return std::nullopt;
-    if (const auto word = table.word("penetration"); word && leading_number(*word).fault == NumberFault::absent)
+    const std::string word = table.word("penetration").value_or("");
+    if (lower_case(trimmed(word)) == "full") return std::nullopt;
+    const bool is_no_number = leading_number(word).fault == NumberFault::absent;
+    if (table.word("penetration") && (is_no_number || measurement(word, Dimension::share).has_value()))
     {
-        table.report(
-            "penetration", "must be \"full\" or a depth",
-            "penetration = \"... mm\" with the proven depth, or penetration = \"full\" where that can be proven");
+        table.report("penetration", "must be \"full\" or a depth, with its unit", depth_or_full);
         return Millimetre(unread);
     }
     return table.length("penetration");

@@ -20,6 +20,7 @@ namespace
 constexpr const char* how_to_define =
     "define one: [[material]] with name = \"...\", yield = \"... MPa\" and tensile = \"... MPa\" from its certificate; "
     "or say \"unknown\"";
+constexpr const char* where_names_stand = "name one of the built-in materials, which docs/case-format.md lists; or ";
 constexpr std::size_t most_stated_materials = 50;
 constexpr double doubtful_difference = 0.15;  // of the tensile strength against that of the hardness, judgement
 constexpr const char* default_filler = "ER70S-6";
@@ -248,7 +249,8 @@ void report_unknown_material(const CaseTable& table, const std::string& key, con
     std::string fix;
     for (const std::string& candidate : close) fix += fmt::format("{}{}", fix.empty() ? "" : ", ", quoted(candidate));
     table.report(key, "is not a known material",
-                 fix.empty() ? how_to_define : fmt::format("did you mean {}? Or {}", fix, how_to_define));
+                 fix.empty() ? fmt::format("{}{}", where_names_stand, how_to_define)
+                             : fmt::format("did you mean {}? Or {}", fix, how_to_define));
 }
 
 void note_loose_name(const CaseTable& table, const std::string& key, const std::string& name,

@@ -14,6 +14,12 @@ namespace splicewright
 namespace
 {
 
+enum class Fit
+{
+    possible,
+    impossible,
+};
+
 std::string key_for(const std::string& key, Side side) { return fmt::format("{}_{}", key, name_of(side)); }
 
 // One value for both sides, or one for each; empty when none of the three keys is there.
@@ -36,21 +42,29 @@ std::optional<std::array<double, 2>> value_by_side(const CaseTable& table, const
     return std::array{left.value_or(Millimetre(unread)).value(), right.value_or(Millimetre(unread)).value()};
 }
 
-void check_press(const CaseTable& table, Side side, double interference, std::optional<Millimetre> press)
+// A bore that its bar does not go through, and how much of it may be meant.
+std::string mended_bore(double interference, double diameter)
+{
+    const double greatest = greatest_press_share * diameter;
+    if (interference <= greatest)
+        return fmt::format("a larger bore, or press = \"{}\" when a press fit is meant",
+                           in_words(interference, Dimension::length));
+    return fmt::format("a bore of at least {}: on this bar a press of at most {} is allowed",
+                       in_words(diameter - greatest, Dimension::length), in_words(greatest, Dimension::length));
+}
+
+Fit check_press(const CaseTable& table, Side side, double interference, double diameter,
+                std::optional<Millimetre> press)
 {
     const double meant = press ? press->value() : 0.0;
-    const bool is_larger = interference > meant + same_length.value();
-    if (!is_larger) return;
-    const std::string needed = in_words(interference, Dimension::length);
-    const std::string key = key_for("bore", side);
-    if (press)
-        table.report(key,
-                     fmt::format("is {} smaller than the {} bar, more than the press of {}", needed, name_of(side),
-                                 in_words(meant, Dimension::length)),
-                     fmt::format("a larger bore, or press = \"{}\" when it is meant", needed));
-    else
-        table.report(key, fmt::format("is {} smaller than the {} bar", needed, name_of(side)),
-                     fmt::format("a larger bore, or press = \"{}\" when a press fit is meant", needed));
+    if (!(interference > meant + same_length.value())) return Fit::possible;
+    const std::string more =
+        press ? fmt::format(", more than the press of {}", in_words(meant, Dimension::length)) : std::string();
+    table.report(key_for("bore", side),
+                 fmt::format("is {} smaller than the {} bar of {}{}", in_words(interference, Dimension::length),
+                             name_of(side), in_words(diameter, Dimension::length), more),
+                 mended_bore(interference, diameter));
+    return interference > greatest_press_share * diameter ? Fit::impossible : Fit::possible;
 }
 
 std::array<double, 2> clearance_from_bore(const CaseTable& table, const std::array<double, 2>& bore,
@@ -67,7 +81,9 @@ std::array<double, 2> clearance_from_bore(const CaseTable& table, const std::arr
         const double difference = bore[index(side)] - diameters[index(side)];
         // A bore equal to its bar must not press by the round-off of a conversion from inches.
         clearance[index(side)] = std::abs(difference) < same_length.value() ? 0.0 : difference;
-        check_press(table, side, -difference, press);
+        // What follows from a bore that cannot be is not told again.
+        if (check_press(table, side, -difference, diameters[index(side)], press) == Fit::impossible)
+            clearance[index(side)] = unread;
     }
     return clearance;
 }

@@ -17,6 +17,9 @@ constexpr Millimetre same_length{1e-6};
 constexpr Millimetre reference_notch_radius{1.0};
 constexpr Millimetre small_notch_radius{0.05};  // of the same method for walls below 5 mm
 
+// A press of 0.2 % of the diameter strains most steels to their yield. Derived: strain = interference / diameter.
+constexpr double greatest_press_share = 0.002;
+
 // Depth of a fused ring that leaves room for the notch at the land's edge.
 constexpr Millimetre least_penetration{2.5};
 

@@ -41,6 +41,12 @@ Result<Measurement> refusal(std::string rule, std::string fix)
     return std::vector<Problem>{problem};
 }
 
+bool is_unit_of(std::string_view text, Dimension dimension)
+{
+    const std::optional<Unit> unit = unit_named(text, dimension);
+    return unit && unit->dimension == dimension;
+}
+
 Result<Measurement> number_refusal(const LeadingNumber& number, std::string_view text, Dimension dimension)
 {
     const std::string expected = fmt::format("must be {} with its unit", name_of(dimension));
@@ -53,11 +59,12 @@ Result<Measurement> number_refusal(const LeadingNumber& number, std::string_view
                     "must be written with a decimal point and without other commas: what its comma means is not "
                     "clear",
                     dots_of(dimension));
-            const std::size_t unit = text.find_first_not_of("+-0123456789., ");
-            const std::string_view written =
-                unit == std::string_view::npos ? likely_unit_of(dimension) : trimmed(text.substr(unit));
-            return refusal("must be written with a decimal point, without commas",
-                           fmt::format("{} {}", number.written, written));
+            const std::size_t start = text.find_first_not_of("+-0123456789., ");
+            const std::string_view unit =
+                start == std::string_view::npos ? likely_unit_of(dimension) : trimmed(text.substr(start));
+            return refusal(
+                "must be written with a decimal point, without commas",
+                is_unit_of(unit, dimension) ? fmt::format("{} {}", number.written, unit) : dots_of(dimension));
         }
         case NumberFault::too_large: return refusal("is beyond any number this program can hold", dots_of(dimension));
         case NumberFault::zero_divisor: return refusal("must not divide by zero", dots_of(dimension));
@@ -76,18 +83,18 @@ Result<Measurement> plain_measurement(std::string_view text, Dimension dimension
 {
     const LeadingNumber number = leading_number(text);
     if (number.fault != NumberFault::none) return number_refusal(number, text, dimension);
-    const std::string with_likely_unit = fmt::format("{} {}", number.written, likely_unit_of(dimension));
     if (number.rest.empty())
         return refusal(fmt::format("must be {} with its unit ({})", name_of(dimension), accepted_units_of(dimension)),
-                       with_likely_unit);
+                       fmt::format("{} {}", number.written, likely_unit_of(dimension)));
+    // A number that had another unit is never repeated: 70 kgm are not 70 N*m.
     const std::optional<Unit> unit = unit_named(number.rest, dimension);
     if (!unit)
         return refusal(fmt::format("must have the unit of {}: {}; {} is none", name_of(dimension),
                                    accepted_units_of(dimension), quoted(number.rest)),
-                       with_likely_unit);
+                       dots_of(dimension));
     if (unit->dimension != dimension)
         return refusal(fmt::format("must be {}, not {}", name_of(dimension), name_of(unit->dimension)),
-                       with_likely_unit);
+                       dots_of(dimension));
     const double value = number.value * unit->factor;
     if (!std::isfinite(value)) return refusal("is beyond any number this program can hold", dots_of(dimension));
     return Measurement{value, std::nullopt};

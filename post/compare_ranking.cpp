@@ -43,6 +43,11 @@ Ranking::Ranking(double reserve, std::size_t n_kept, std::size_t n_examples)
     EXPECTS(reserve > 0 && n_kept > 0);
 }
 
+bool Ranking::is_unmoved() const
+{
+    return counts_.judged() >= 2 && same_check_ && most_used_ - least_used_ <= unmoved_share * most_used_;
+}
+
 void Ranking::add(StudyOption option)
 {
     ++counts_.options;
@@ -53,6 +58,12 @@ void Ranking::add(StudyOption option)
         return;
     }
     ++(passes_with(option.outcome, reserve_) ? counts_.passing : counts_.not_passing);
+    const bool is_first = counts_.judged() == 1;
+    const OptionOutcome& outcome = option.outcome;
+    if (is_first) check_ = outcome.check;
+    same_check_ = same_check_ && outcome.check == check_;
+    least_used_ = is_first ? outcome.utilisation : std::min(least_used_, outcome.utilisation);
+    most_used_ = is_first ? outcome.utilisation : std::max(most_used_, outcome.utilisation);
     const auto before = [&](const StudyOption& first, const StudyOption& second)
     { return ranks_before(first, second, reserve_); };
     best_.insert(std::upper_bound(best_.begin(), best_.end(), option, before), std::move(option));

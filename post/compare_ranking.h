@@ -22,6 +22,8 @@ struct StudyOption
 // "sleeve.length = 60 mm, sleeve.wall = 5 mm"; as many keys as values.
 std::string key_values_text(const std::vector<std::string>& keys, const std::vector<std::string>& values);
 
+constexpr double unmoved_share = 0.005;  // of the largest utilisation: less is no effect of a key, judgement
+
 // With the factor asked on all stresses.
 bool passes_with(const OptionOutcome& outcome, double reserve);
 
@@ -45,12 +47,17 @@ public:
     [[nodiscard]] const std::vector<StudyOption>& examples() const { return examples_; }  // the first not judged
     [[nodiscard]] const StudyCounts& counts() const { return counts_; }
     [[nodiscard]] double reserve() const { return reserve_; }
+    // Whether one check governs all that were judged, two at least, and its utilisation stays within `unmoved_share`.
+    [[nodiscard]] bool is_unmoved() const;
 
 private:
     double reserve_;
     std::size_t n_kept_, n_examples_;
     std::vector<StudyOption> best_, examples_;
     StudyCounts counts_;
+    std::string check_;  // of the first that was judged
+    bool same_check_ = true;
+    double least_used_ = 0, most_used_ = 0;
 };
 
 }  // namespace splicewright

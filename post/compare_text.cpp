@@ -30,7 +30,7 @@ Row option_row(const StudyOption& option, double reserve)
 {
     const OptionOutcome& o = option.outcome;
     Row row{fmt::format("{}", option.index + 1)};
-    row.insert(row.end(), option.values.begin(), option.values.end());
+    for (const std::string& value : option.values) row.push_back(short_value(value));
     row.insert(row.end(), {percent(o.utilisation, digits),
                            !passes_with(o, reserve) ? "!"
                            : option.non_dominated   ? "*"
@@ -69,7 +69,24 @@ std::string values_text(const StudyOrigin& origin, const StudyOption& option)
 {
     std::vector<std::string> keys;
     for (const Variation& variation : origin.variations) keys.push_back(variation.key);
-    return key_values_text(keys, option.values);
+    std::vector<std::string> values;
+    for (const std::string& value : option.values) values.push_back(short_value(value));
+    return key_values_text(keys, values);
+}
+
+// Where all options are used alike: what does not help, and what the place that governs depends on.
+std::string unmoved_text(const Ranking& ranking)
+{
+    const OptionOutcome& outcome = ranking.best().front().outcome;
+    const std::string place = outcome.site.substr(0, outcome.site.find('.'));
+    const bool is_plain = place == "bar" || place == "shoulder" || place == "groove";
+    return wrapped(
+               fmt::format("Every option is governed by {}: none of the varied keys moves it. {}", outcome.check,
+                           is_plain ? "That is a place of the bar itself: its diameters and fillets, its steel and the "
+                                      "load with its counts decide there, and no sleeve or weld."
+                                    : "Vary other keys, or look at the load and its counts."),
+               2) +
+           "\n";
 }
 
 }  // namespace
@@ -140,13 +157,16 @@ std::string key_line_text(const KeyLine& line)
         fmt::format("{} used, {} governs", percent(used(*first), digits), (*first)->outcome.site);
     std::string text = fmt::format("{}: ", line.key);
     if (*first == judged.back())
-        text += fmt::format("more helps up to the largest value tried, {} ({}); at {} it is {}", (*first)->words,
-                            at_first, judged.front()->words, percent(used(judged.front()), digits));
+        text += fmt::format("more helps up to the largest value tried, {} ({}); at {} it is {}",
+                            short_value((*first)->words), at_first, short_value(judged.front()->words),
+                            percent(used(judged.front()), digits));
     else if (*last == judged.back())
-        text += fmt::format("more than {} gains less than {:g} % ({})", (*first)->words, 100 * no_more_help, at_first);
+        text += fmt::format("more than {} gains less than {:g} % ({})", short_value((*first)->words),
+                            100 * no_more_help, at_first);
     else
-        text += fmt::format("{} is best ({}); more than {} makes it worse, {} at {}", (*first)->words, at_first,
-                            (*last)->words, percent(used(judged.back()), digits), judged.back()->words);
+        text += fmt::format("{} is best ({}); more than {} makes it worse, {} at {}", short_value((*first)->words),
+                            at_first, short_value((*last)->words), percent(used(judged.back()), digits),
+                            short_value(judged.back()->words));
     return text;
 }
 
@@ -182,9 +202,11 @@ std::string compare_text(const StudyOrigin& origin, const Ranking& ranking, Meri
     }
     text += examples_text(origin, ranking);
     text += "\n" + recommendation_text(origin, ranking);
-    for (const KeyLine& line : lines)
-        if (const std::string words = key_line_text(line); !words.empty()) text += wrapped(words + ".", 2) + "\n";
-    if (!lines.empty()) text += "The other keys stay as in that option.\n";
+    if (ranking.is_unmoved()) text += unmoved_text(ranking);
+    else
+        for (const KeyLine& line : lines)
+            if (const std::string words = key_line_text(line); !words.empty()) text += wrapped(words + ".", 2) + "\n";
+    if (!lines.empty() && !ranking.is_unmoved()) text += "The other keys stay as in that option.\n";
     text += wrapped(
                 "Mass: bars with fillets and grooves, butt, sleeve and sleeve welds from end to end as drawn. "
                 "Judged is the sound splice: run check on the option that you choose, for its cautions, its weak "

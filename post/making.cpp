@@ -2,6 +2,7 @@
 #include "post/making.h"
 
 #include "post/asked_words.h"
+#include "post/work_sequence.h"
 
 namespace splicewright
 {
@@ -20,6 +21,7 @@ std::optional<ShopSheet> shop_sheet(const Case& asked)
         for (const Side side : both_sides) sheet.welds.push_back(fillet_deposit(asked, side));
     sheet.steels = steel_advice(asked);
     sheet.heat = heat_plan(asked, sheet.steels);
+    sheet.sequence = work_sequence(asked, sheet);
     sheet.inspection = inspection_list(asked, sheet.heat);
     return sheet;
 }

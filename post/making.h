@@ -32,6 +32,7 @@ struct ShopSheet
     std::vector<WeldDeposit> welds;   // butt, then the sleeve welds
     std::vector<SteelAdvice> steels;  // left bar, right bar, sleeve
     HeatPlan heat;
+    std::vector<std::string> sequence;  // the order of the work, one sentence each
     std::vector<InspectionStep> inspection;
 };
 

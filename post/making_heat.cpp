@@ -57,9 +57,18 @@ double weld_metal_cet(const Case& asked)
     return greatest;
 }
 
+// Normalised, rolled and drawn steel has no temper; of a condition that is not known the worse is taken.
+bool may_be_tempered(const Material& material)
+{
+    for (const char* untempered : {"normalised", "hot-rolled", "cold-drawn", "drawn over mandrel", "stress-relieved"})
+        if (material.condition.starts_with(untempered)) return false;
+    return true;
+}
+
 SteelAdvice advice(const Case& asked, const Material& material, const std::string& part)
 {
-    SteelAdvice result{part, material.name, material.provenance, hardness_limit(material), {}};
+    SteelAdvice result{part, material.name, material.provenance, hardness_limit(material), may_be_tempered(material),
+                       {}};
     if (!has_chemistry(material)) return result;
     const Composition& steel = material.composition;
     const Welding welding = welding_of(asked);
@@ -139,7 +148,12 @@ void add_range_words(HeatPlan& plan, const std::vector<SteelAdvice>& steels)
     plan.is_standard = unknown.empty() && outside.empty();
 }
 
-void add_work_words(HeatPlan& plan, double lowest_martensite_start)
+bool any_may_be_tempered(const std::vector<SteelAdvice>& steels)
+{
+    return std::any_of(steels.begin(), steels.end(), [](const SteelAdvice& steel) { return steel.may_be_tempered; });
+}
+
+void add_work_words(HeatPlan& plan, const std::vector<SteelAdvice>& steels, double lowest_martensite_start)
 {
     if (plan.preheat_c > greatest_practical_c)
         plan.words.push_back(
@@ -151,11 +165,11 @@ void add_work_words(HeatPlan& plan, double lowest_martensite_start)
         plan.words.emplace_back(
             "Library steels stand for the middle of their range: a bar at its upper end may ask for 50 °C more (C45: "
             "321 °C by method B). The certificate decides.");
-        plan.words.push_back(
-            fmt::format("Heat all parts through to {:.0f} °C and hold it from the first tack to the last pass; between "
-                        "passes not above {:.0f} °C, and below the tempering temperature of a quenched and tempered "
-                        "bar (judgement).",
-                        plan.preheat_c, plan.interpass_c));
+        plan.words.push_back(fmt::format(
+            "Each time you weld: heat all parts through to {:.0f} °C and hold it from the first tack to "
+            "the last pass of that weld; between passes not above {:.0f} °C{} (judgement).",
+            plan.preheat_c, plan.interpass_c,
+            any_may_be_tempered(steels) ? ", and below the tempering temperature of a quenched and tempered bar" : ""));
     }
     if (plan.preheat_c > lowest_martensite_start)
         plan.words.push_back(fmt::format(
@@ -163,11 +177,11 @@ void add_work_words(HeatPlan& plan, double lowest_martensite_start)
             "only on cooling, so it must not cool without a soak.",
             lowest_martensite_start));
     if (plan.preheat_c >= least_soaked_c)
-        plan.words.push_back(
-            fmt::format("After the last pass hold {:.0f} °C for two hours, which lets hydrogen out (EN 1011-2, from "
-                        "memory: verify), then cool in a dry blanket or lime, by no more than 50 °C an hour (common "
-                        "practice). No draught, no water.",
-                        std::max(soak_c, plan.preheat_c)));
+        plan.words.push_back(fmt::format(
+            "After the last pass of each weld hold {:.0f} °C for two hours, which lets hydrogen out (EN 1011-2, from "
+            "memory: verify), then cool in a dry blanket or lime, by no more than 50 °C an hour (common "
+            "practice). No draught, no water.",
+            std::max(soak_c, plan.preheat_c)));
 }
 
 void add_hardness_words(HeatPlan& plan, const std::vector<SteelAdvice>& steels)
@@ -186,10 +200,9 @@ void add_hardness_words(HeatPlan& plan, const std::vector<SteelAdvice>& steels)
                    });
     for (const SameWords& group : hard)
         plan.words.push_back(
-            fmt::format("Beside the weld the {} {} expected at {}: temper after welding, below the temper of the bar, "
-                        "and measure a "
-                        "trial piece.",
-                        group.parts, verb(group, "is", "are"), group.words));
+            fmt::format("Beside the weld the {} {} expected at {}: temper after welding{}, and measure a trial piece.",
+                        group.parts, verb(group, "is", "are"), group.words,
+                        any_may_be_tempered(steels) ? ", below the temper of a quenched and tempered bar" : ""));
 }
 
 }  // namespace
@@ -226,7 +239,7 @@ HeatPlan heat_plan(const Case& asked, const std::vector<SteelAdvice>& steels)
         if (plan.governing.empty() && advised_preheat(*steel.known) >= plan.preheat_c) plan.governing = steel.part;
     }
     add_range_words(plan, steels);
-    add_work_words(plan, lowest_martensite_start);
+    add_work_words(plan, steels, lowest_martensite_start);
     add_hardness_words(plan, steels);
     return plan;
 }

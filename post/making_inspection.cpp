@@ -107,8 +107,9 @@ std::vector<InspectionStep> of_the_butt(const Case& asked, const Wait& wait)
             {"butt weld", crack_method(asked), later, "no crack at all",
              fmt::format("{}; wait: {}", iso_5817, wait.source), wait.provenance},
             {"butt weld", "ultrasonic, from the bar", later,
-             fmt::format("{}; no plane reflector; a half lap can hide its faces", depth), "judgement",
-             Provenance::judgement},
+             fmt::format("{}; no plane reflector{}", depth,
+                         asked.joint->half_lap.value() > 0 ? "; a half lap can hide its faces" : ""),
+             "judgement", Provenance::judgement},
             {"shaft", "dial gauge, between the ends", "before the sleeve goes on",
              fmt::format("run-out at most {:.1f} mm; write down offset and tilt for [joint]", run_out_mm), "judgement",
              Provenance::judgement}};

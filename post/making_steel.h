@@ -91,6 +91,7 @@ struct SteelAdvice
     std::string part, material;  // "left bar", "C45 +QT"
     Provenance chemistry = Provenance::from_memory;
     HardnessLimit allowed;
+    bool may_be_tempered = true;
     std::optional<WeldableSteel> known;  // nothing without chemistry
 };
 // Left bar, right bar, sleeve. Expects a joint and how it is made.

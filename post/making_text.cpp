@@ -125,6 +125,14 @@ std::string heat_lines(const HeatPlan& heat)
     return text;
 }
 
+std::string sequence_lines(const std::vector<std::string>& steps)
+{
+    std::string text = "Order of the work (common practice, no source)\n";
+    int number = 0;
+    for (const std::string& step : steps) text += fmt::format("{:>3} {}\n", ++number, wrapped(step, 4));
+    return text;
+}
+
 std::string inspection_lines(const std::vector<InspectionStep>& steps)
 {
     std::string text = "Look at, in this order\n";
@@ -142,9 +150,10 @@ std::string shop_text(const ShopSheet& sheet)
     std::string partial;
     for (const std::string& sentence : sheet.partial_welds)
         partial += "  " + wrapped("Not in sheet and drawing: " + sentence, 4) + "\n";
-    return fmt::format("Shop sheet, weld quality level {}\n{}{}{}{}{}{}{}", name_of(sheet.quality), partial,
+    return fmt::format("Shop sheet, weld quality level {}\n{}{}{}{}{}{}{}{}", name_of(sheet.quality), partial,
                        cut_lines(sheet.cut), bore_lines(sheet.bores), weld_lines(sheet.welds),
-                       steel_lines(sheet.steels), heat_lines(sheet.heat), inspection_lines(sheet.inspection)) +
+                       steel_lines(sheet.steels), heat_lines(sheet.heat), sequence_lines(sheet.sequence),
+                       inspection_lines(sheet.inspection)) +
            "  Sources and how far each can be trusted: result.json, docs/methods.md\n";
 }
 

@@ -5,6 +5,7 @@
 
 #include <cmath>
 
+#include "cases/number_text.h"
 #include "cases/problem.h"
 
 namespace splicewright
@@ -44,8 +45,17 @@ std::string percent(double share, int digits)
 std::string life_words(double life)
 {
     if (!std::isfinite(life) || life > longest_life) return fmt::format("> {} x", counted(longest_life));
-    if (life > 0 && life < negligible) return fmt::format("< {:g} x", negligible);
+    if (life < negligible) return fmt::format("< {:g} x", negligible);
     return life >= 100 ? fmt::format("{} x", counted(life)) : fmt::format("{:.2g} x", life);
+}
+
+std::string short_value(const std::string& value)
+{
+    constexpr std::size_t short_enough = 7;  // characters of the number
+    const LeadingNumber number = leading_number(value);
+    const bool is_long = number.fault == NumberFault::none && number.written.size() > short_enough;
+    if (!is_long || number.written.find('/') != std::string::npos) return value;
+    return fmt::format("{:.5g}{}{}", number.value, number.rest.empty() ? "" : " ", number.rest);
 }
 
 std::string error_words(double error_pct)

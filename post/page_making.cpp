@@ -6,7 +6,6 @@
 #include "post/dimensions.h"
 #include "post/making_text.h"
 #include "post/page_sections.h"
-#include "post/work_sequence.h"
 
 namespace splicewright
 {
@@ -177,7 +176,7 @@ Markup making_section(const PageContent& page)
         inside += subsection("Welds that sheet and drawing do not show", list_of(sheet.partial_welds));
     inside += subsection("Cut and bore", cut_table(report.asked, sheet.cut) + bore_table(sheet.bores));
     inside += subsection("Welds and heat", weld_table(sheet.welds) + steel_table(sheet.steels) + heat_part(sheet.heat));
-    inside += subsection("Sequence", sequence_table(work_sequence(report.asked, sheet)));
+    inside += subsection("Sequence", sequence_table(sheet.sequence));
     inside += subsection("Inspection",
                          element("p", fmt::format("Weld quality level {} of ISO 5817.", name_of(sheet.quality))) +
                              inspection_table(sheet.inspection));

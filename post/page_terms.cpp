@@ -36,6 +36,13 @@ constexpr std::array terms{
     Term{"land-edge", "", "where the fusion of the butt weld ends inside the bar; beyond it the faces only touch"},
     Term{"sleeve-mid", "", "the sleeve away from its welds"},
     Term{"shoulder", "", "a change of diameter; .1 is the first one from the joint outward"},
+    Term{"weld-end", "",
+         "an end of a sleeve weld that does not go all round: .1 and .2 where the left weld starts and ends, .3 and .4 "
+         "where the right one does; its check says the angle"},
+    Term{"plug-edge", "", "the edge of a plug weld on the bar; numbered ring by ring, its check says where"},
+    Term{"lap-corner", "", "the inner corner of an open half lap; .left and .right tell in which bar"},
+    Term{"cover's end", "", "a class for the toe of a sleeve weld: a plate welded on a bar, judged where it ends"},
+    Term{"tube in a socket", "", "a class for the root of a sleeve weld: a tube that ends inside another one"},
     Term{"penetration", "", "how deep the butt weld is fused"},
     Term{"half lap", "", "both bar ends cut to half their section, so that they interlock before they are welded"},
     Term{"leg", "", "the side of a fillet weld, along the bar or up the sleeve; z on the drawing"},

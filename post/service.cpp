@@ -71,7 +71,9 @@ std::string other_methods_text(const Service::Life& life)
 {
     constexpr double same = 1.05;
     if (!(life.longest > same * life.least)) return life.site;
-    return fmt::format("{}; its other methods up to {}", life.site, life_words(life.longest));
+    const std::string longest = life.longest > longest_life ? fmt::format("more than {} x", counted(longest_life))
+                                                            : fmt::format("up to {}", life_words(life.longest));
+    return fmt::format("{}; its other methods {}", life.site, longest);
 }
 
 }  // namespace splicewright

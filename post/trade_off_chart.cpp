@@ -124,7 +124,7 @@ void add_list(Sheet& sheet, const TradeOffChart& chart, const std::vector<StudyO
         const OptionOutcome& outcome = list[told].outcome;
         const double merit = merit_of(outcome, chart.merit);
         std::string values;
-        for (const std::string& value : list[told].values) values += (values.empty() ? "" : ", ") + value;
+        for (const std::string& value : list[told].values) values += (values.empty() ? "" : ", ") + short_value(value);
         add_tag(sheet,
                 column.item(fmt::format("option {}: {}; {:.4g} kg, {}", list[told].index + 1, values, outcome.mass_kg,
                                         chart.merit == Merit::life ? life_words(merit) : percent(merit, 3)),

@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <cmath>
 
 #include "post/chart_frame.h"
 #include "post/number_words.h"
@@ -79,6 +80,34 @@ struct Change
     std::string site;
 };
 
+constexpr double same_height = 0.003;  // of a utilisation: two pixels of the chart
+constexpr double same_place = 24;      // pixels, of two tags of one site
+
+bool are_alike(const UtilisationChart::Line& first, const UtilisationChart::Line& second)
+{
+    return std::equal(first.points.begin(), first.points.end(), second.points.begin(), second.points.end(),
+                      [](const Point& a, const Point& b)
+                      {
+                          const double one = a.outcome.utilisation, other = b.outcome.utilisation;
+                          return a.value == b.value && is_judged(a) == is_judged(b) &&
+                                 a.outcome.site == b.outcome.site &&
+                                 std::abs(one - other) <= same_height * std::max(one, other);
+                      });
+}
+
+// For each line the first one that would hide it, or itself.
+std::vector<std::size_t> shown_by(const UtilisationChart& chart)
+{
+    std::vector<std::size_t> shown;
+    for (std::size_t i = 0; i < chart.lines.size(); ++i)
+    {
+        std::size_t first = 0;
+        while (first < i && !are_alike(chart.lines[first], chart.lines[i])) ++first;
+        shown.push_back(first);
+    }
+    return shown;
+}
+
 class Plot
 {
 public:
@@ -104,7 +133,7 @@ public:
             }
             piece.push_back(place(point));
             keep_free_.push_back(piece.back());
-            if (point.outcome.site != site) changes_.push_back({piece.back(), site = point.outcome.site});
+            if (point.outcome.site != site) note_change(piece.back(), site = point.outcome.site);
         }
         end_piece();
         for (const Point& point : line.points)
@@ -119,6 +148,15 @@ private:
     [[nodiscard]] SheetPoint place(const Point& point) const
     {
         return {x_.at(point.value), y_.at(point.outcome.utilisation)};
+    }
+
+    // Lines that begin at one place are tagged there once.
+    void note_change(const SheetPoint& at, const std::string& site)
+    {
+        const bool is_told = std::any_of(changes_.begin(), changes_.end(),
+                                         [&](const Change& change)
+                                         { return change.site == site && (change.at - at).norm() < same_place; });
+        if (!is_told) changes_.push_back({at, site});
     }
 
     // The bar reaches down from what is reported.
@@ -165,7 +203,8 @@ std::vector<std::string> add_tags(Sheet& sheet, const Plot& plot)
 }
 
 void add_key(Sheet& sheet, const UtilisationChart& chart, const std::vector<Colour>& colours,
-             const std::vector<std::string>& sites, bool has_crosses, const TextWidth& width)
+             const std::vector<std::size_t>& by, const std::vector<std::string>& sites, bool has_crosses,
+             const TextWidth& width)
 {
     Column column(sheet, width);
     if (!chart.line_key.empty())
@@ -173,9 +212,12 @@ void add_key(Sheet& sheet, const UtilisationChart& chart, const std::vector<Colo
         column.heading(chart.line_key);
         for (std::size_t i = 0; i < chart.lines.size(); ++i)
         {
-            const SheetPoint middle = column.item(chart.lines[i].name, 50);
-            add_line(sheet, {middle - SheetPoint(20, 0), middle + SheetPoint(14, 0)}, {3, colours[i], {}});
-            add_disc(sheet, middle - SheetPoint(3, 0), 5, colours[i]);
+            const std::string& name = chart.lines[i].name;
+            const std::size_t shown = by[i];
+            const SheetPoint middle =
+                column.item(shown == i ? name : fmt::format("{}: as {}", name, chart.lines[shown].name), 50);
+            add_line(sheet, {middle - SheetPoint(20, 0), middle + SheetPoint(14, 0)}, {3, colours[shown], {}});
+            add_disc(sheet, middle - SheetPoint(3, 0), 5, colours[shown]);
         }
         column.gap();
     }
@@ -197,7 +239,7 @@ std::vector<Tick> value_ticks(const UtilisationChart& chart)
 {
     std::vector<Tick> ticks;
     for (const auto& line : chart.lines)
-        for (const Point& point : line.points) ticks.push_back({point.value, point.words});
+        for (const Point& point : line.points) ticks.push_back({point.value, short_value(point.words)});
     std::sort(ticks.begin(), ticks.end(), [](const Tick& a, const Tick& b) { return a.value < b.value; });
     ticks.erase(
         std::unique(ticks.begin(), ticks.end(), [](const Tick& a, const Tick& b) { return a.value == b.value; }),
@@ -221,11 +263,13 @@ Sheet utilisation_sheet(const UtilisationChart& chart, const TextWidth& width)
     add_field(sheet, chart, y, width);
     const std::vector<Colour> colours = ordered_colours(chart.lines.size());
     Plot plot(sheet, x, y);
-    for (std::size_t i = 0; i < chart.lines.size(); ++i) plot.add(chart.lines[i], colours[i]);
+    const std::vector<std::size_t> by = shown_by(chart);
+    for (std::size_t i = 0; i < chart.lines.size(); ++i)
+        if (by[i] == i) plot.add(chart.lines[i], colours[i]);
     add_frame(sheet, chart_field, {1.5, ink, {}});
     add_x_ticks(sheet, x, value_ticks(chart), width);
     const std::vector<std::string> sites = add_tags(sheet, plot);
-    add_key(sheet, chart, colours, sites, plot.has_crosses(), width);
+    add_key(sheet, chart, colours, by, sites, plot.has_crosses(), width);
     const std::string reserve =
         chart.origin.reserve == 1 ? "" : fmt::format(" with a reserve of {:g}", chart.origin.reserve);
     add_chart_words(

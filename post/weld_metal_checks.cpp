@@ -58,6 +58,15 @@ std::string where(const WeldMetalForce& metal)
                        std::atan2(metal.place.y(), metal.place.x()) * 180 / std::numbers::pi, metal.place.z());
 }
 
+// Which plug or end of a weld a site is: 1 and 2 start and end of the left weld, 3 and 4 of the right one.
+std::string which(const WeldMetalForce& metal)
+{
+    if (!metal.site.starts_with("weld-end.")) return where(metal);
+    const bool starts = metal.site.ends_with("1") || metal.site.ends_with("3");
+    return fmt::format("where the {} sleeve weld {}, {}", name_of(side_of_metal(metal)), starts ? "starts" : "ends",
+                       where(metal));
+}
+
 std::string area_words(const WeldMetalForce& metal)
 {
     return is_plug(metal.site) ? "area of the hole" : fmt::format("throat times {:.3g} mm of weld", metal.length);
@@ -84,7 +93,8 @@ CheckRow strength_row(const Case& asked, const Acting& acting)
                              eurocode.weakest);
     row.provenance = is_plug(metal.site) ? weaker(eurocode.provenance, Provenance::from_memory) : eurocode.provenance;
     row.not_valid_because = outside_eurocode(asked, side);
-    row.note = "structural stress: a mean, its edge has no notch radius and so no stress of its own";
+    row.note = which(metal);
+    append_note(row.note, "structural stress: a mean, its edge has no notch radius and so no stress of its own");
     row.worked = {
         read_step(fmt::format("force along the axis under the peak load {}, bending towards {:.0f}°, {}", where(metal),
                               acting.angle * 180 / std::numbers::pi, by_finite_elements(metal.error_pct)),
@@ -147,6 +157,7 @@ CheckRow fatigue_row(const Case& asked, const WeldMetalForce& metal)
                      "shear 80, squares with 0.5, Miner sum 0.5 or 0.2",
                      area_words(metal))},
         unit_stress(metal), iiw_curves(normal_class, shear_class));
+    append_note(row.note, which(metal));
     append_note(row.note,
                 "stress across the weld by torque is counted as shear, larger by the ratio of the classes (judgement)");
     if (is_plug(metal.site)) append_note(row.note, "a class of fillet welds, taken for a plug weld (judgement)");

@@ -72,6 +72,26 @@ TEST(ExitStatus, IsThreeWhenTheResultCannotBeWritten)
     EXPECT_EQ(ended.status, 3);
     EXPECT_NE(ended.err.find("/proc/splicewright-result"), std::string::npos) << ended.err;
     EXPECT_NE(ended.err.find("--out"), std::string::npos) << ended.err;
+    EXPECT_EQ(ended.err.find("Meshing"), std::string::npos) << "told before an hour is spent: " << ended.err;
+}
+
+// Arguments, and what must be told of them.
+TEST(CommandLine, ASlipIsNamedWithWhatWasMeant)
+{
+    const std::pair<std::vector<std::string>, std::string> slips[] = {
+        {{"chek", "a.toml"}, "\"chek\" is no command; did you mean check?"},
+        {{"a.toml"}, "splicewright check a.toml"},
+        {{"check", "a.toml", "--model", "meridain"}, "none of meridian, solid, both; did you mean meridian?"},
+        {{"check", "a.toml", "--accuracy", "0,5"}, "\"0,5\" has a comma; write a decimal point: 0.5"},
+        {{"check", "a.toml", "--accuracy", "50"}, "\"50\" is no number from 0.05 to 20"},
+        {{"compare", "a.toml", "--reserve", "1,2"}, "write a decimal point: 1.2"},
+    };
+    for (const auto& [arguments, told] : slips)
+    {
+        const Ended ended = program(arguments);
+        EXPECT_EQ(ended.status, 2) << told;
+        EXPECT_NE(ended.err.find(told), std::string::npos) << ended.err;
+    }
 }
 
 TEST(ExitStatus, IsZeroForHelpAndVersion)

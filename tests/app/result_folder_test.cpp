@@ -75,6 +75,21 @@ TEST(ResultFolder, WithoutABrowserThePdfIsMissedAndTheVerdictStays)
     EXPECT_TRUE(fs::exists(here.path() / "result" / "report.html"));
 }
 
+TEST(ResultFolder, ThePlaceOfThePdfIsTold)
+{
+    const TemporaryFolder here;
+    write_file(here.path() / "a.toml", plain_bar_text("pdf", "50 N*m"));
+    const fs::path browser = here.path() / "browser";
+    write_file(browser,
+               "#!/bin/sh\nfor word; do case $word in --print-to-pdf=*) echo page > \"${word#*=}\";; esac; done\n");
+    fs::permissions(browser, fs::perms::owner_all);
+    const Ended ended = program({"check", "a.toml", "--out", "result", "--pdf"},
+                                {here.path(), {{"SPLICEWRIGHT_BROWSER", browser.string()}}, {}});
+    EXPECT_EQ(ended.status, 0) << ended.err;
+    EXPECT_TRUE(fs::exists(here.path() / "result" / "report.pdf"));
+    EXPECT_NE(ended.err.find((here.path() / "result" / "report.pdf").string()), std::string::npos) << ended.err;
+}
+
 // A browser that prints nothing and says that all is well.
 TEST(ResultFolder, ABrowserThatPrintsNothingIsToldToo)
 {
@@ -126,7 +141,8 @@ TEST(ResultFolder, AFullDiskIsToldAndTheEarlierResultStays)
     {
         const Ended ended = checked(here.path(), plain_bar_text("new", "50 N*m"), {{}, {}, limit});
         EXPECT_EQ(ended.status, 3) << limit << ": " << ended.err;
-        EXPECT_NE(ended.err.find("Could not be computed"), std::string::npos) << ended.err;
+        EXPECT_NE(ended.err.find("The result could not be kept"), std::string::npos) << ended.err;
+        EXPECT_NE(ended.out.find("PASSES"), std::string::npos) << "the verdict is not thrown away";
         EXPECT_TRUE(folder_bytes(here.path() / "result") == before) << limit;
         EXPECT_EQ(names_in(here.path()), (std::set<std::string>{"a.toml", "result"})) << limit;
     }

@@ -176,6 +176,19 @@ TEST(Fixes, RepeatANumberThatWasOnlyQuoted)
     EXPECT_EQ(problem_of(splice_with("count = 4000", "count = \"3e5\""), "load.block[1].count").fix, "count = 300000");
 }
 
+TEST(Fixes, OfAnotherUnitNameTheOneToConvertTo)
+{
+    expect_only_problem(splice_with("\"6 deg\"", "\"5 kgm\""), "load.joint_angle", "\"kgm\" is none",
+                        "joint_angle = \"... deg\" with your value in deg");
+}
+
+TEST(Fixes, OfAPenetrationInPercentAreTheDepthOrFull)
+{
+    for (const char* share : {"\"100 %\"", "\"80 percent\""})
+        expect_only_problem(splice_with("\"9 mm\"", share), "joint.penetration", "must be \"full\" or a depth",
+                            "penetration = \"full\" where that can be proven");
+}
+
 TEST(Fixes, OfAThinSleeveLeaveRoomForItsWeld)
 {
     for (const char* thin : {"wall = \"2 mm\"", "outer_diameter = \"31 mm\"", "wall = \"0.05 in\""})

@@ -72,7 +72,8 @@ TEST(Making, RefusesWhatIsOutOfRange)
 TEST(Making, RefusesABareNumberAndTheWrongUnit)
 {
     expect_only_problem(made("root_gap = 2"), "making.root_gap", "unit", "\"2 mm\"");
-    expect_only_problem(made("heat_input = \"1 kN\""), "making.heat_input", "must be a heat input", "1 kJ/mm");
+    expect_only_problem(made("heat_input = \"1 kN\""), "making.heat_input", "must be a heat input",
+                        "heat_input = \"... kJ/mm\" with your value in kJ/mm");
 }
 
 // The welds need 42 + 6 + 1 mm of each first section; drawn 455 mm, 190 mm of it the left first section.

@@ -80,6 +80,8 @@ TEST(Materials, AnUnknownNameIsAnsweredWithNearOnesAndHowToDefineOne)
     expect_only_problem(splice_with("\"C45 +QT\"", "\"C45 QT\""), "left.material", "is not a known material",
                         "[[material]]");
     // A grade without its condition is no misspelling: the conditions are named.
+    expect_only_problem(splice_with("\"C45 +QT\"", "\"chromoly\""), "left.material", "is not a known material",
+                        "one of the built-in materials, which docs/case-format.md lists");
     expect_only_problem(splice_with("\"C45 +QT\"", "\"1050\""), "left.material", "is not a known material",
                         "\"1050 CD\"");
 }

@@ -8,6 +8,14 @@ namespace splicewright
 namespace
 {
 
+// Bars in line that an impossible sleeve makes no crooked ones.
+TEST(SleeveWall, TooThinTellsNothingOfTheOffsetOfTheBars)
+{
+    const std::string text = splice_with("outer_diameter = \"42 mm\"", "outer_diameter = \"26 mm\"");
+    EXPECT_EQ(problem_of(text, "joint.offset").rule, "");
+    EXPECT_NE(problem_of(text, "sleeve.outer_diameter").rule, "");
+}
+
 TEST(SleeveShape, OuterDiameterIsAtMostFourTimesTheBar)
 {
     expect_only_problem(splice_with("\"42 mm\"", "\"109 mm\""), "sleeve.outer_diameter", "at most 108 mm",

@@ -54,6 +54,20 @@ TEST(Fit, ABoreSmallerThanItsBarNeedsAStatedPress)
     EXPECT_NE(problem_of(with_fit(bores + "press = \"-0.02 mm\""), "sleeve.press").rule, "");
 }
 
+TEST(Fit, ABoreFarTooSmallIsToldOnceAndWithoutAPressThatIsNotAllowed)
+{
+    // 0.002 of 28 mm and of 27 mm.
+    expect_only_problem(with_fit("bore_left = \"26.9 mm\"\nbore_right = \"27 mm\""), "sleeve.bore_left",
+                        "1.1 mm smaller than the left bar of 28 mm",
+                        "a bore of at least 27.944 mm: on this bar a press of at most 0.056 mm is allowed");
+    EXPECT_EQ(messages(with_fit("bore = \"26.9 mm\"")).size(), 2U);
+    expect_only_problem(with_fit("bore_left = \"27.9 mm\"\nbore_right = \"27 mm\"\npress = \"0.2 mm\""),
+                        "sleeve.bore_left", "presses by 0.1 mm on the left",
+                        "a bore of at least 27.95 mm: bore_left = \"... mm\" with your value");
+    expect_only_problem(with_fit("bore_left = \"28 mm\"\nbore_right = \"39 mm\""), "sleeve.bore_right",
+                        "10 mm above the diameter of the right bar, and is 12 mm above it", "bore_right = \"... mm\"");
+}
+
 TEST(Fit, IsNotDisturbedByTheRoundOffOfInches)
 {
     std::string text = with_fit("bore_left = \"1.1025 in\"\nbore_right = \"27 mm\"");

@@ -163,6 +163,17 @@ TEST(Quantity, OfAnotherDimensionNamesWhatWasExpected)
     EXPECT_EQ(rule("7 mm", Dimension::angle), "must be an angle, not a length");
 }
 
+// 70 kgm are 686 N*m: the number of one unit under another is the most dangerous fix there is.
+TEST(Quantity, WithAnotherUnitIsNeverRepeatedUnderTheExpectedOne)
+{
+    for (const char* text : {"70 kgm", "70 kgf m", "500 N", "70,5 kgm", "12 kg"})
+        EXPECT_EQ(fix(text, Dimension::moment), "... N*m") << text;
+    EXPECT_EQ(fix("110 km/h", Dimension::speed), "... rpm");
+    EXPECT_EQ(fix("3 furlong", Dimension::length), "... mm");
+    EXPECT_EQ(fix("6 kg +- 1 mm", Dimension::length), "... mm +- 1 mm");
+    EXPECT_EQ(fix("6 mm +- 1 kg", Dimension::length), "6 mm +- ... mm");
+}
+
 TEST(Quantity, OfUnknownUnitListsTheAcceptedOnes)
 {
     const std::string said = rule("3 furlong", Dimension::length);

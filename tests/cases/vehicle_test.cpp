@@ -29,6 +29,18 @@ std::string driven_with(const std::string& line, const std::string& replacement)
     return with(driven, line, replacement);
 }
 
+TEST(Vehicle, RunningAtItsPeakIsCautioned)
+{
+    const std::string loud = "RUNNING AT THE PEAK: no running_torque is given, so every one of 2e+07 revolutions";
+    const Case asked = accepted(driven);
+    EXPECT_TRUE(has_caution(asked, loud));
+    EXPECT_EQ(asked.cautions.front().find(loud), 0U) << asked.cautions.front();
+    const std::string angle = "joint_angle = \"6 deg\"";
+    EXPECT_FALSE(has_caution(accepted(driven_with(angle, angle + "\nrunning_torque = \"90 N*m\"")), loud));
+    EXPECT_FALSE(has_caution(accepted(driven_with(angle + "\n", "")), loud)) << "without bending nothing turns over";
+    EXPECT_FALSE(has_caution(accepted(sound_splice_text()), loud));
+}
+
 TEST(Vehicle, GivesThePeakTorqueFromItsSmallerSide)
 {
     const Case asked = accepted(driven);

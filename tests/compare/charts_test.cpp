@@ -102,6 +102,22 @@ TEST(UtilisationSheet, TagsTheGoverningSiteWhereALineBeginsAndWhereItChanges)
     for (const char* tick : {"60 mm", "80 mm", "100 mm"}) EXPECT_EQ(count_of(sheet, tick), 1) << tick;
 }
 
+// A line under another one is not seen, and two tags on one place are one too many.
+TEST(UtilisationSheet, NamesTheLineThatAnEqualOneStandsFor)
+{
+    UtilisationChart chart = changing_site();
+    chart.line_key = "sleeve.wall";
+    chart.lines.front().name = "4 mm";
+    const Sheet alone = utilisation_sheet(chart, width_of);
+    chart.lines.push_back(chart.lines.front());
+    chart.lines.back().name = "5 mm";
+    const Sheet sheet = utilisation_sheet(chart, width_of);
+    EXPECT_EQ(count_of(sheet, "5 mm: as 4 mm"), 1);
+    EXPECT_EQ(count_of(sheet, "1"), count_of(alone, "1"));
+    chart.lines.back().points.back().outcome.utilisation *= 1.1;
+    EXPECT_EQ(count_of(utilisation_sheet(chart, width_of), "5 mm"), 1);
+}
+
 TEST(UtilisationSheet, AsksForTheReserve)
 {
     UtilisationChart chart = changing_site();

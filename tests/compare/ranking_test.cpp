@@ -7,6 +7,7 @@
 #include "post/compare_ranking.h"
 #include "post/compare_table.h"
 #include "post/compare_text.h"
+#include "post/number_words.h"
 
 namespace splicewright
 {
@@ -81,6 +82,41 @@ TEST(Ranking, KeepsAFewHoweverManyThereAre)
         ranking.add({index, {}, judged_as(0.5, 1000.0 - static_cast<double>(index))});
     EXPECT_EQ(order(ranking), (std::vector<std::uint64_t>{999, 998, 997}));
     EXPECT_EQ(ranking.counts().options, 1000U);
+}
+
+TEST(Ranking, SaysWhenNoKeyMovesWhatGoverns)
+{
+    const StudyOrigin origin{"a.toml", "00", 1, 1, {{"sleeve.length", {"\"60 mm\"", "\"31.33333333 mm\""}}}};
+    Ranking unmoved(1), moved(1), elsewhere(1);
+    unmoved.add({0, {"60 mm"}, judged_as(1.07, 3)});
+    EXPECT_FALSE(unmoved.is_unmoved()) << "one option says nothing";
+    unmoved.add({1, {"31.33333333 mm"}, judged_as(1.071, 2)});
+    EXPECT_TRUE(unmoved.is_unmoved());
+    const std::string text = compare_text(origin, unmoved, Merit::life, {line_of({1.07, 1.071})});
+    const std::string flat = [](std::string lines)
+    {
+        for (std::size_t at = lines.find("\n  "); at != std::string::npos; at = lines.find("\n  "))
+            lines.replace(at, 3, " ");
+        return lines;
+    }(text);
+    EXPECT_NE(flat.find("governed by fatigue/bar.left: none of the varied keys moves it"), std::string::npos) << text;
+    EXPECT_NE(flat.find("a place of the bar itself"), std::string::npos) << text;
+    EXPECT_EQ(text.find("gains less"), std::string::npos) << text;
+    EXPECT_NE(text.find("31.333 mm"), std::string::npos) << text;
+    EXPECT_EQ(text.find("31.3333333"), std::string::npos) << text;
+    moved.add({0, {"60 mm"}, judged_as(1.07, 3)});
+    moved.add({1, {"70 mm"}, judged_as(1.02, 3)});
+    EXPECT_FALSE(moved.is_unmoved());
+    elsewhere.add({0, {"60 mm"}, judged_as(1.07, 3)});
+    elsewhere.add({1, {"70 mm"}, judged_as(1.07, 3, "root.left")});
+    EXPECT_FALSE(elsewhere.is_unmoved());
+}
+
+TEST(ShortValue, RoundsOnlyWhatIsLong)
+{
+    EXPECT_EQ(short_value("31.33333333 mm"), "31.333 mm");
+    for (const char* kept : {"60 mm", "1 1/8 in", "0.0625 mm", "C45 +N", "full", "2000000"})
+        EXPECT_EQ(short_value(kept), kept);
 }
 
 TEST(OptionOutcomeLine, ComesBackAsItWas)

@@ -21,7 +21,9 @@ namespace
 {
 
 constexpr const char* shown_example = "cases/examples/hill-climb-rear-left.toml";
-constexpr std::array pictures{"section.png", "scenarios.png"};  // in docs/pictures
+constexpr std::array pictures{"section.png", "scenarios.png"};  // in docs/pictures, of the shown example
+// cutaway.png of cases/examples/solid-model/plug-welds.toml, made by hand: it takes minutes.
+constexpr const char* solid_picture = "plug-welds.png";
 constexpr double default_accuracy_pct = 1;                      // of splicewright check
 constexpr std::size_t largest_picture = 200'000;                // bytes, so that the page loads at once
 constexpr const char* how_to_update =
@@ -61,6 +63,24 @@ std::string problem_lines(const std::string& text)
     return lines;
 }
 
+// Of the case to start from, with one line left out.
+Report case_report(const std::string& readme, const std::string& without = "")
+{
+    std::string text = block(readme, "case");
+    if (!without.empty())
+    {
+        const std::size_t at = text.find(without);
+        EXPECT_NE(at, std::string::npos) << without;
+        text.erase(at, text.find('\n', at) + 1 - at);
+    }
+    return check_splice(read_case(text, "my-shaft.toml").value(), {default_accuracy_pct});
+}
+
+std::string first_two_lines(const std::string& text)
+{
+    return text.substr(0, text.find('\n', text.find('\n') + 1) + 1);
+}
+
 void take_pictures(const Report& report)
 {
     const WrittenReport written = write_report(report, "readme-result");
@@ -77,6 +97,7 @@ TEST(Readme, ShowsWhatTheProgramSays)
     const std::vector<std::pair<std::string, std::string>> printed{
         {"problems", problem_lines(misspelled_case(document("README.md")))},
         {"shape-problems", problem_lines(misshapen_case(document("README.md")))},
+        {"case-verdict", first_two_lines(verdict_text(case_report(document("README.md")), Emphasis::plain))},
         {"verdict", verdict_text(report, Emphasis::plain)}};
     if (update_wanted())
     {
@@ -93,6 +114,14 @@ TEST(Readme, CaseToStartFromIsAccepted)
     const Result<Case> asked = read_case(block(document("README.md"), "case"), "my-shaft.toml");
     ASSERT_TRUE(asked.has_value()) << problem_lines(block(document("README.md"), "case"));
     EXPECT_TRUE(asked.value().sleeve.has_value());
+}
+
+TEST(Readme, CaseToStartFromPassesOnlyWithTheRevolutionsThatItStates)
+{
+    const std::string readme = document("README.md");
+    EXPECT_TRUE(case_report(readme).passes());
+    EXPECT_FALSE(case_report(readme, "revolutions = ").passes());
+    EXPECT_NE(readme.find("Without its line `revolutions` it does not pass"), std::string::npos);
 }
 
 TEST(Readme, NamesTheMistakesThatItShows)
@@ -115,7 +144,9 @@ TEST(Readme, ExplainsEverySiteOfItsVerdict)
 
 TEST(Readme, PicturesAreSmallPngs)
 {
-    for (const char* picture : pictures)
+    std::vector<const char*> all(pictures.begin(), pictures.end());
+    all.push_back(solid_picture);
+    for (const char* picture : all)
     {
         const std::string bytes = document(fmt::format("docs/pictures/{}", picture));
         EXPECT_TRUE(bytes.starts_with("\x89PNG\r\n")) << picture;

@@ -162,6 +162,31 @@ TEST(ShopText, FitsOnAPageInItsColumns)
     }
 }
 
+TEST(ShopText, TellsTheOrderOfWorkWithItsCoolingBeforeTheSleeveGoesOn)
+{
+    const std::string text = shop_text(*shop_sheet(accepted(sound_splice_text())));
+    const std::size_t cool = text.find("Cool slowly, wrapped"), sleeve = text.find("Slide the sleeve to its marks");
+    ASSERT_NE(cool, std::string::npos) << text;
+    ASSERT_NE(sleeve, std::string::npos) << text;
+    EXPECT_LT(cool, sleeve);
+    EXPECT_NE(text.find("to the last pass of that weld"), std::string::npos) << text;
+}
+
+TEST(ShopText, SpeaksOfATemperAndOfALapOnlyWhereThereIsOne)
+{
+    const std::string tempered = "quenched and tempered bar", lap = "a half lap can hide its faces";
+    const std::string lapped_text = shop_text(*shop_sheet(accepted(sound_splice_text())));
+    EXPECT_NE(lapped_text.find("a half lap can"), std::string::npos) << lapped_text;
+    Case asked = accepted(splice_with("material = \"C45 +QT\"", "material = \"C45 +N\""));
+    asked.joint->half_lap = Millimetre{0};
+    const ShopSheet plain = *shop_sheet(asked);
+    for (const std::string& words : plain.heat.words) EXPECT_EQ(words.find("temper of"), std::string::npos) << words;
+    EXPECT_FALSE(says(plain.heat.words, tempered));
+    EXPECT_TRUE(says(shop_sheet(accepted(sound_splice_text()))->heat.words, tempered));
+    for (const InspectionStep& step : plain.inspection)
+        EXPECT_EQ(step.accept.find(lap), std::string::npos) << step.accept;
+}
+
 bool holds_no_number(const std::string& text)
 {
     return text.find("nan") != std::string::npos || text.find("inf ") != std::string::npos ||
