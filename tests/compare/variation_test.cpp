@@ -79,7 +79,7 @@ TEST(Variation, RefusesWordsWithRuleAndFix)
     expect_refused("sleeve.length", "has no values", "sleeve.length=60mm..120mm:7");
     expect_refused("sleeve=60mm", "is no single value", "vary a key in it");
     expect_refused("sleeve.length=60", "must be a length with its unit", "60 mm");
-    expect_refused("sleeve.length=60 deg", "must be a length, not an angle", "60 mm");
+    expect_refused("sleeve.length=60 deg", "must be a length, not an angle", "... mm");
     expect_refused("sleeve.length=60mm..120mm", "must be the number of values, 2 to", "60 mm..120 mm:7");
     expect_refused("sleeve.length=60mm..120mm:1", "must be the number of values, 2 to", ":7");
     expect_refused("sleeve.length=60mm..60mm:2", "must differ from the other end", "one value");
