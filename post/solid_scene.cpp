@@ -7,6 +7,7 @@
 #include <set>
 
 #include "mesh/triangle.h"
+#include "solver/solid_face.h"
 
 namespace splicewright
 {
@@ -212,9 +213,6 @@ void keep_one_side(std::vector<SpaceSegment>& lines)
             return !known.insert({std::llround(sum.x()), std::llround(sum.y()), std::llround(sum.z())}).second;
         });
 }
-
-constexpr std::array<std::array<std::size_t, 6>, 4> element_faces{
-    {{1, 2, 3, 5, 9, 8}, {0, 3, 2, 7, 9, 6}, {0, 1, 3, 4, 8, 7}, {0, 2, 1, 6, 5, 4}}};
 
 void add_element(SolidCut& cut, const SolidFields& fields, const Eigen::VectorXd& distance,
                  const Eigen::Vector3d& normal, const std::array<std::int32_t, 10>& element,

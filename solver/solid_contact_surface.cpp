@@ -20,10 +20,6 @@ namespace
 // Faces whose normals differ by less belong to one smooth stretch, rad. Source: judgement.
 constexpr double smooth_within = 0.35;
 
-// Nodes of the faces of an element, corners counter-clockwise seen from outside.
-constexpr std::array<std::array<std::size_t, 6>, 4> element_faces{
-    {{0, 2, 1, 6, 5, 4}, {0, 1, 3, 4, 8, 7}, {1, 2, 3, 5, 9, 8}, {0, 3, 2, 7, 9, 6}}};
-
 using Corners = std::array<std::int32_t, 3>;
 
 Corners sorted(Corners corners)

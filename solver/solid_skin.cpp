@@ -5,6 +5,7 @@
 #include <tuple>
 
 #include "cases/problem.h"
+#include "solver/solid_face.h"
 #include "solver/solid_fields.h"
 
 namespace splicewright
@@ -27,10 +28,6 @@ Matrix columns(const Matrix& all, const std::vector<std::int32_t>& kept)
     return all(Eigen::all, kept);
 }
 
-// Faces of the tetrahedron, each with the corners of its outside against the clock and the middles between them.
-constexpr std::array<std::array<std::size_t, 6>, 4> face_points{
-    {{1, 2, 3, 5, 9, 8}, {0, 3, 2, 7, 9, 6}, {0, 1, 3, 4, 8, 7}, {0, 2, 1, 6, 5, 4}}};
-
 struct ElementFace
 {
     std::array<std::int32_t, 3> corner;  // mesh nodes, sorted
@@ -46,7 +43,7 @@ std::vector<ElementFace> faces_by_corners(const SolidFields& fields)
         {
             ElementFace one{{}, static_cast<std::int32_t>(e), static_cast<std::int32_t>(f)};
             for (std::size_t k = 0; k < 3; ++k)
-                one.corner[k] = fields.node[static_cast<std::size_t>(fields.element[e][face_points[f][k]])];
+                one.corner[k] = fields.node[static_cast<std::size_t>(fields.element[e][element_faces[f][k]])];
             std::ranges::sort(one.corner);
             all.push_back(one);
         }
@@ -59,7 +56,7 @@ SolidSkinFace skin_face(const SolidFields& fields, const ElementFace& on, SolidF
     SolidSkinFace face{{}, kind};
     for (std::size_t k = 0; k < 6; ++k)
         face.point[k] =
-            fields.element[static_cast<std::size_t>(on.element)][face_points[static_cast<std::size_t>(on.face)][k]];
+            fields.element[static_cast<std::size_t>(on.element)][element_faces[static_cast<std::size_t>(on.face)][k]];
     return face;
 }
 
