@@ -249,12 +249,14 @@ Markup evidence_section(const PageContent& page)
     const MeridianAnswer& answer = page.report.sound.answer;
     const Evidence& e = answer.evidence;
     const Judgement& sound = page.report.sound;
-    Facts list{{"Mesh", words(fmt::format("{} {}, {} nodes, {} unknowns, after {} meshes", e.elements,
-                                          sound.judged_by_solid ? "tetrahedra of ten nodes" : "elements of six nodes",
-                                          e.nodes, e.unknowns, e.levels))},
-               {"Accuracy", words(fmt::format("every site within {:.2g} %, {:g} % asked: {}", e.worst_error_pct,
-                                              e.accuracy_pct, e.reached ? "reached" : "NOT REACHED"))},
-               {"Residual", words(fmt::format("{:.1e}", e.residual))}};
+    Facts list{
+        {"Mesh", words(fmt::format("{} {}, {} nodes, {} unknowns, after {} meshes", e.elements,
+                                   sound.judged_by_solid ? "tetrahedra of ten nodes" : "elements of six nodes", e.nodes,
+                                   e.unknowns, e.levels))},
+        {"Accuracy", words(fmt::format("stress at every site within {:.2g} %, {:g} % asked: {}{}", e.worst_error_pct,
+                                       e.accuracy_pct, e.reached ? "reached" : "NOT REACHED",
+                                       sound.crack_growth.empty() ? "" : "; crack growth has error bars of its own"))},
+        {"Residual", words(fmt::format("{:.1e}", e.residual))}};
     if (sound.judged_by_solid)
     {
         list.emplace_back("Balance of the loads", words(fmt::format("{:.1e}", e.reaction_imbalance)));

@@ -318,7 +318,7 @@ std::string evidence_line(const MeridianAnswer& answer)
 {
     const Evidence& e = answer.evidence;
     std::string text = fmt::format(
-        "Evidence: {} elements after {} meshes, every site within {:.2g} % ({:g} % asked); residual "
+        "Evidence: {} elements after {} meshes, stress at every site within {:.2g} % ({:g} % asked); residual "
         "and balance of the loads within {:.0e}",
         e.elements, e.levels, e.worst_error_pct, e.accuracy_pct, round_off_bound(e));
     if (const std::string flat = flat_element_words(answer); !flat.empty()) text += "; " + flat;
