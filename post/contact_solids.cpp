@@ -37,7 +37,9 @@ NodeForces no_load(const SolidMesh& mesh) { return NodeForces::Zero(3, static_ca
 
 ContactAnswer contact_answer(const TouchingSolids& solids)
 {
-    return SolidContact(solids.mesh, solids.body, {solids.surface}).solution(solids.mesh, solids.load);
+    ContactSettings contact;
+    contact.friction = solids.friction;
+    return SolidContact(solids.mesh, solids.body, {solids.surface}, {}, contact).solution(solids.mesh, solids.load);
 }
 
 double PressFitSolids::pressure()
@@ -77,7 +79,11 @@ double HertzSolids::pressure(const Eigen::Vector3d& place, double half_width)
 
 double even_size(int n) { return strip * HertzSolids::half_width() / n; }
 
-TouchingSolids cylinder_on_flat(int n)
+namespace
+{
+
+// Two blocks with the gap of a cylinder between; `whole`: on both sides of the middle, else on one.
+TouchingSolids touching_blocks(int n, bool whole)
 {
     using Hertz = HertzSolids;
     const double h = even_size(n), even = n * h;
@@ -88,22 +94,61 @@ TouchingSolids cylinder_on_flat(int n)
         const double i = part * (n + outer);
         return i <= n ? i * h : even * std::pow(Hertz::block / even, (i - n) / outer);
     };
-    TouchingSolids made{box({1, h, 1, n + outer, 1, 2 * (n + outer)}), {}, {}, {}};
-    move_nodes(made.mesh,
-               [&](const Eigen::Vector3d& p)
-               {
-                   const double s = 2 * p.z() - 1;
-                   return Eigen::Vector3d(graded(p.x()), p.y(), std::copysign(graded(std::abs(s)), s));
-               });
+    const auto both_ways = [&](double part)
+    {
+        const double s = 2 * part - 1;
+        return std::copysign(graded(std::abs(s)), s);
+    };
+    TouchingSolids made{box({1, h, 1, (whole ? 2 : 1) * (n + outer), 1, 2 * (n + outer)}), {}, {}, {}};
+    move_nodes(made.mesh, [&](const Eigen::Vector3d& p)
+               { return Eigen::Vector3d(whole ? both_ways(p.x()) : graded(p.x()), p.y(), both_ways(p.z())); });
     made.body.steel = {steel, steel};
     set_regions(made.mesh, [](const Eigen::Vector3d& p) { return p.z() > 0 ? 1 : 0; });
     split_between(made.mesh, 0, 1, "touch", everywhere);
-    hold(made.body, made.mesh,
-         [](const Eigen::Vector3d& p)
-         { return (p.x() == 0 ? 1 : 0) + 2 + (p.z() < -Hertz::block * (1 - 1e-9) ? 4 : 0); });
     made.surface = contact_surface(made.mesh, "touch",
                                    [](const Eigen::Vector3d& p) { return p.x() * p.x() / (2 * Hertz::radius); });
     made.load = pressure_forces(made.mesh, "right", Hertz::load / (2 * Hertz::block));
+    return made;
+}
+
+}  // namespace
+
+TouchingSolids cylinder_on_flat(int n)
+{
+    TouchingSolids made = touching_blocks(n, false);
+    hold(made.body, made.mesh,
+         [](const Eigen::Vector3d& p)
+         { return (p.x() == 0 ? 1 : 0) + 2 + (p.z() < -HertzSolids::block * (1 - 1e-9) ? 4 : 0); });
+    return made;
+}
+
+double PushedSolids::stuck_half_width() { return HertzSolids::half_width() * std::sqrt(1 - share); }
+
+double PushedSolids::traction(const Eigen::Vector3d& place, double stuck_half_width)
+{
+    const double b = HertzSolids::half_width(), c = stuck_half_width, x = place.x();
+    const auto arc = [&](double half_width)
+    { return std::abs(x) < half_width ? std::sqrt(1 - x * x / (half_width * half_width)) : 0; };
+    return friction * HertzSolids::peak_pressure() * (arc(b) - c / b * arc(c));
+}
+
+TouchingSolids pushed_cylinder(int n, double share)
+{
+    using Hertz = HertzSolids;
+    using Pushed = PushedSolids;
+    TouchingSolids made = touching_blocks(n, true);
+    made.friction = Pushed::friction;
+    // Both blocks bend alike: the lower one stands on its load as well, and what holds it takes nothing.
+    hold(made.body, made.mesh,
+         [](const Eigen::Vector3d& p)
+         {
+             const bool at_edge = p.z() < -Hertz::block * (1 - 1e-9) && std::abs(p.x()) > Hertz::block * (1 - 1e-9);
+             return 2 + (at_edge ? 4 : 0) + (at_edge && p.x() < 0 ? 1 : 0);
+         });
+    const double push = share * Pushed::friction * Hertz::load * even_size(n);
+    made.load += face_forces(made.mesh, "right", {{push, 0, 0}, {0, -push * Hertz::block, 0}});
+    made.load += face_forces(made.mesh, "left", {{-push, 0, 0}, {0, -push * Hertz::block, 0}});
+    made.load += pressure_forces(made.mesh, "left", Hertz::load / (2 * Hertz::block));
     return made;
 }
 

@@ -15,6 +15,7 @@ struct TouchingSolids
     SolidBody body;
     ContactSurface surface;
     NodeForces load;
+    double friction = 0;
 };
 ContactAnswer contact_answer(const TouchingSolids& solids);
 
@@ -40,6 +41,18 @@ struct HertzSolids
     static double pressure(const Eigen::Vector3d& place, double half_width);
 };
 TouchingSolids cylinder_on_flat(int n);
+
+// The same on both sides of the middle, pushed along the flat as well, by `share` of what would make it slide with the
+// friction; the push is given together with the moment that keeps the pressure even about the middle. The faces stick
+// within c = b sqrt(1 - share) and slip outside.
+// Source: [Johnson1985] section 7.2: q(x) = mu p0 (sqrt(1 - x^2/b^2) - c/b sqrt(1 - x^2/c^2)).
+struct PushedSolids
+{
+    static constexpr double friction = 0.3, share = 0.5;
+    static double stuck_half_width();                                               // mm
+    static double traction(const Eigen::Vector3d& place, double stuck_half_width);  // MPa along x; mm
+};
+TouchingSolids pushed_cylinder(int n, double share = PushedSolids::share);
 double even_size(int n);                                                             // mm, of the elements in the strip
 double contact_half_width(const TouchingSolids& solids, const ContactState& state);  // mm, from the arm of the pressure
 

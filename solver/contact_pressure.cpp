@@ -2,6 +2,7 @@
 #include "solver/contact_pressure.h"
 
 #include <Eigen/Geometry>
+#include <utility>
 
 namespace splicewright
 {
@@ -43,17 +44,19 @@ std::vector<double> contact_pressure(const ContactSurface& surface, const std::v
 }
 
 ContactState contact_state(const ContactSurface& surface, const std::vector<double>& force,
-                           const Eigen::Matrix3Xd& places, const Eigen::Matrix3Xd& displacement)
+                           std::vector<Eigen::Vector3d> friction, const Eigen::Matrix3Xd& places,
+                           const Eigen::Matrix3Xd& displacement)
 {
     ContactState state;
     state.force = force;
+    state.friction = std::move(friction);
     state.pressure = contact_pressure(surface, force);
     for (std::size_t i = 0; i < surface.places.size(); ++i)
     {
         const ContactPlace& place = surface.places[i];
         state.gap.push_back(place.gap +
                             place.normal.dot(displacement.col(place.second) - displacement.col(place.first)));
-        const Eigen::Vector3d push = force[i] * place.normal;
+        const Eigen::Vector3d push = force[i] * place.normal + state.friction[i];
         state.resultant += push;
         state.moment += Eigen::Vector3d(places.col(place.second)).cross(push);
     }

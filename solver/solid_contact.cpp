@@ -5,9 +5,12 @@
 
 #include <Eigen/Geometry>
 #include <algorithm>
+#include <array>
 #include <chrono>
 #include <cmath>
 #include <limits>
+#include <map>
+#include <utility>
 
 #include "cases/problem.h"
 #include "solver/contact_pressure.h"
@@ -24,6 +27,8 @@ constexpr double rough_tolerance = 1e-2, finer_by = 0.1, settled_tolerance = 1e-
 // Steps without headway, in the number of pairs that are wrong, before only the worst are exchanged.
 constexpr int patience = 4;
 constexpr double worst_share = 0.5;
+// Times that a pair opens before it no longer sticks.
+constexpr int often = 3;
 // An open pair that overlaps by more than this part of what an answer may have is closed.
 constexpr double overlap_share = 0.01;
 // Pairs exchanged since the preconditioner was made, of all, from which it is made anew for the units.
@@ -45,10 +50,33 @@ struct Touch
     bool closed = true;
     double force = 0;    // N, 0 where open
     double gap_now = 0;  // mm, 0 where closed
+    bool rough = false;  // whether friction acts where it is closed
+    bool sticks = true;
+    int times_opened = 0;
+    std::array<Eigen::Vector3d, 2> along{Eigen::Vector3d::Zero(), Eigen::Vector3d::Zero()};  // unit, along the faces
+    double stiffness = 0;               // N/mm, E times the root of the area: about what a pair gives way by
+    Eigen::Vector3d friction{0, 0, 0};  // N on `second`: found where it sticks, given where it slips
+    Eigen::Vector3d slip{0, 0, 0};      // mm, of `second` against `first`; zero where it sticks
 
     [[nodiscard]] double pull() const { return closed ? -force / area : 0; }  // MPa
     [[nodiscard]] double overlap() const { return closed ? 0 : -gap_now; }    // mm
+    // What opens time and again may pull only because it sticks: it slips when it touches again.
+    void open()
+    {
+        closed = false;
+        sticks = ++times_opened < often;
+        friction.setZero();
+    }
+    [[nodiscard]] bool is_stuck() const { return closed && rough && sticks; }
+    [[nodiscard]] bool slips() const { return closed && rough && !sticks; }
 };
+
+// Two unit vectors across a third.
+std::array<Eigen::Vector3d, 2> across(const Eigen::Vector3d& normal)
+{
+    const Eigen::Vector3d first = normal.unitOrthogonal();
+    return {first, normal.cross(first)};
+}
 
 struct Violation
 {
@@ -67,10 +95,51 @@ int exchange(std::vector<Touch>& touches, const Violation& worst, const ContactS
     {
         const double overlap = touch.overlap(), pull = touch.pull();
         wrong += overlap > overlap_share * allowed.penetration || pull > worst.allowed_pull ? 1 : 0;
-        if (pull > least_pull) touch.closed = false;
+        if (pull > least_pull) touch.open();
         else if (overlap > least_overlap) touch.closed = true;
     }
     return wrong;
+}
+
+// Coulomb's law for what was read: lets go what sticks beyond it, stops what its friction drives, and turns the
+// friction of the others against their slip. Returns how many pairs changed; the forces of those that slip on count as
+// one more while they change too much.
+int rub(std::vector<Touch>& touches, const ContactSettings& allowed)
+{
+    double most = 0;
+    for (const Touch& touch : touches)
+        if (touch.rough && touch.closed) most = std::max(most, allowed.friction * touch.force);
+    int wrong = 0;
+    double change = 0, all = 0;
+    for (Touch& touch : touches)
+    {
+        if (!touch.rough) continue;
+        if (!touch.closed) continue;
+        const double limit = allowed.friction * std::max(touch.force, 0.0), now = touch.friction.norm();
+        all += limit;
+        if (touch.sticks)
+        {
+            if (now <= limit + allowed.friction_change * most) continue;
+            touch.sticks = false;
+            touch.friction *= limit / now;
+            ++wrong;
+        }
+        else
+        {
+            const Eigen::Vector3d trial = touch.friction - touch.stiffness * touch.slip;
+            const double size = trial.norm();
+            if (size <= limit && touch.slip.squaredNorm() > 0)
+            {
+                touch.sticks = true;
+                ++wrong;
+                continue;
+            }
+            const Eigen::Vector3d next = size > 0 ? Eigen::Vector3d(limit / size * trial) : touch.friction;
+            change += (next - touch.friction).norm();
+            touch.friction = next;
+        }
+    }
+    return wrong + (change > allowed.friction_change * all ? 1 : 0);
 }
 
 }  // namespace
@@ -91,6 +160,7 @@ struct SolidContact::Parts
     SolidSystem* system = nullptr;
 
     [[nodiscard]] std::vector<PairSpring> springs(const std::vector<Touch>& now) const;
+    [[nodiscard]] NodeForces friction(const std::vector<Touch>& now) const;  // of what slips
     [[nodiscard]] std::vector<SolidAnswer> solved(const std::vector<NodeForces>& loads, const std::vector<bool>& opened,
                                                   const std::vector<Touch>& now,
                                                   std::vector<Eigen::Matrix3Xd> displacements, double to) const;
@@ -105,13 +175,21 @@ SolidContact::Parts::Parts(const SolidMesh& mesh, std::vector<ContactSurface> gi
                            const ContactSettings& chosen)
     : surfaces(std::move(given)), contact(chosen), tolerance(settings.tolerance)
 {
+    std::map<std::pair<std::int32_t, std::int32_t>, int> of_pair;
     for (std::size_t s = 0; s < surfaces.size(); ++s)
         for (std::size_t i = 0; i < surfaces[s].places.size(); ++i)
         {
             const ContactPlace& place = surfaces[s].places[i];
             if (place.first == place.second) continue;
             touches.push_back({s, i, {place.first, place.second, place.normal, -place.gap}, place.area});
+            ++of_pair[{place.first, place.second}];
         }
+    EXPECTS(contact.friction >= 0 && contact.friction <= 0.6);
+    for (Touch& touch : touches)
+    {
+        touch.rough = contact.friction > 0 && of_pair[{touch.pair.first, touch.pair.second}] == 1;
+        touch.along = across(touch.pair.direction);
+    }
     places.resize(3, static_cast<Eigen::Index>(mesh.nodes.size()));
     for (std::size_t i = 0; i < mesh.nodes.size(); ++i)
         places.col(static_cast<Eigen::Index>(i)) =
@@ -147,9 +225,26 @@ std::vector<PairSpring> SolidContact::Parts::springs(const std::vector<Touch>& n
 {
     std::vector<PairSpring> result = own_springs;
     for (const Touch& touch : now)
-        if (touch.closed)
-            result.push_back(
-                {touch.pair.first, touch.pair.second, touch.pair.direction, spring_modulus * std::sqrt(touch.area)});
+    {
+        if (!touch.closed) continue;
+        const double stiffness = spring_modulus * std::sqrt(touch.area);
+        result.push_back({touch.pair.first, touch.pair.second, touch.pair.direction, stiffness});
+        if (!touch.is_stuck()) continue;
+        for (const Eigen::Vector3d& along : touch.along)
+            result.push_back({touch.pair.first, touch.pair.second, along, stiffness});
+    }
+    return result;
+}
+
+NodeForces SolidContact::Parts::friction(const std::vector<Touch>& now) const
+{
+    NodeForces result = NodeForces::Zero(3, places.cols());
+    for (const Touch& touch : now)
+    {
+        if (!touch.slips()) continue;
+        result.col(touch.pair.second) += touch.friction;
+        result.col(touch.pair.first) -= touch.friction;
+    }
     return result;
 }
 
@@ -159,7 +254,12 @@ std::vector<SolidAnswer> SolidContact::Parts::solved(const std::vector<NodeForce
 {
     SolidStart start{{}, opened, std::move(displacements), to};
     for (const Touch& touch : now)
+    {
         if (touch.closed) start.pairs.push_back(touch.pair);
+        if (!touch.is_stuck()) continue;
+        for (const Eigen::Vector3d& along : touch.along)
+            start.pairs.push_back({touch.pair.first, touch.pair.second, along, 0});
+    }
     return system->solution(loads, own_springs, start).loads;
 }
 
@@ -167,19 +267,31 @@ void SolidContact::Parts::read(const std::vector<SolidAnswer>& answers, const st
                                std::vector<Touch>& now) const
 {
     std::size_t held = 0;
+    const auto next_force = [&]
+    {
+        double force = 0;
+        for (std::size_t k = 0; k < answers.size(); ++k) force += factors[k] * answers[k].pair_forces[held];
+        ++held;
+        return force;
+    };
     for (Touch& touch : now)
     {
         touch.force = touch.gap_now = 0;
-        if (touch.closed)
+        touch.slip.setZero();
+        if (touch.closed) touch.force = next_force();
+        if (touch.is_stuck())
         {
-            for (std::size_t k = 0; k < answers.size(); ++k) touch.force += factors[k] * answers[k].pair_forces[held];
-            ++held;
-            continue;
+            touch.friction.setZero();
+            for (const Eigen::Vector3d& along : touch.along) touch.friction += next_force() * along;
         }
-        touch.gap_now = -touch.pair.opening;
+        if (touch.closed && !touch.slips()) continue;
+        Eigen::Vector3d apart = Eigen::Vector3d::Zero();
         for (std::size_t k = 0; k < answers.size(); ++k)
-            touch.gap_now += factors[k] * touch.pair.direction.dot(answers[k].displacement.col(touch.pair.second) -
-                                                                   answers[k].displacement.col(touch.pair.first));
+            apart += factors[k] *
+                     (answers[k].displacement.col(touch.pair.second) - answers[k].displacement.col(touch.pair.first));
+        const double open = touch.pair.direction.dot(apart);
+        if (touch.closed) touch.slip = apart - open * touch.pair.direction;
+        else touch.gap_now = open - touch.pair.opening;
     }
 }
 
@@ -213,9 +325,23 @@ std::vector<std::vector<double>> SolidContact::Parts::forces(const std::vector<T
 void SolidContact::Parts::finish(const std::vector<Touch>& now, ContactAnswer& answer) const
 {
     const auto all = forces(now);
+    std::vector<std::vector<Eigen::Vector3d>> along;
+    std::vector<std::vector<char>> sticks;
+    for (const ContactSurface& surface : surfaces)
+    {
+        along.emplace_back(surface.places.size(), Eigen::Vector3d::Zero());
+        sticks.emplace_back(surface.places.size(), char{0});
+    }
+    for (const Touch& touch : now)
+    {
+        if (touch.closed) along[touch.surface][touch.place] = touch.friction;
+        sticks[touch.surface][touch.place] = touch.is_stuck() && touch.force > 0 ? 1 : 0;
+    }
     for (std::size_t s = 0; s < surfaces.size(); ++s)
     {
-        answer.surfaces.push_back(contact_state(surfaces[s], all[s], places, answer.solid.displacement));
+        answer.surfaces.push_back(
+            contact_state(surfaces[s], all[s], std::move(along[s]), places, answer.solid.displacement));
+        answer.surfaces.back().sticks = std::move(sticks[s]);
         for (const double pressure : answer.surfaces.back().pressure)
             answer.peak_pressure = std::max(answer.peak_pressure, pressure);
     }
@@ -249,7 +375,9 @@ public:
             opened_.push_back(unit.opened);
             sum_ += unit.factor * unit.force;
         }
+        EXPECTS(p_.contact.friction == 0 || factors_[0] != 0);
         now_ = p_.touches;
+        for (Touch& touch : now_) touch.stiffness = p_.spring_modulus / p_.contact.stiffness * std::sqrt(touch.area);
         if (start.closed.empty()) return;
         for (Touch& touch : now_) touch.closed = start.closed[touch.surface][touch.place];
         of_sum_ = sum_of(of_units_, factors_);
@@ -271,8 +399,9 @@ private:
     // True when the units are solved and nothing is wrong.
     bool step()
     {
-        std::vector<SolidAnswer> solved = searching_ ? p_.solved({sum_}, {true}, now_, start_of_sum(), tolerance_)
-                                                     : p_.solved(loads_, opened_, now_, of_units_, p_.tolerance);
+        std::vector<SolidAnswer> solved = searching_
+                                              ? p_.solved({rubbed_sum()}, {true}, now_, start_of_sum(), tolerance_)
+                                              : p_.solved(rubbed_loads(), opened_, now_, of_units_, p_.tolerance);
         p_.read(solved, searching_ ? std::vector<double>{1.0} : factors_, now_);
         int most = 0;
         for (const SolidAnswer& of : solved)
@@ -283,7 +412,11 @@ private:
         const Violation worst = p_.violation(now_);
         answer_.penetration = worst.penetration;
         answer_.tension = worst.tension;
-        const int wrong = exchange(now_, worst, p_.contact, without_headway_ < patience ? 0 : worst_share);
+        std::vector<Touch> next = now_;
+        int wrong = exchange(next, worst, p_.contact, without_headway_ < patience ? 0 : worst_share);
+        // First all that touches sticks, until what touches is known: friction is a part of that pressure.
+        if (wrong == 0 && tolerance_ <= settled_tolerance) wrong = rub(next, p_.contact);
+        if (searching_ || wrong > 0) now_ = std::move(next);
         if (!searching_ && wrong == 0)
         {
             answer_.units = std::move(solved);
@@ -296,17 +429,30 @@ private:
         return false;
     }
 
+    [[nodiscard]] NodeForces rubbed_sum() const { return sum_ + p_.friction(now_); }
+
+    // What slips at the sum goes with the first unit.
+    [[nodiscard]] std::vector<NodeForces> rubbed_loads() const
+    {
+        std::vector<NodeForces> loads = loads_;
+        if (p_.contact.friction > 0) loads[0] += p_.friction(now_) / factors_[0];
+        return loads;
+    }
+
     void go_on(int wrong)
     {
         without_headway_ = wrong < fewest_ ? 0 : without_headway_ + 1;
         fewest_ = wrong > 0 ? std::min(fewest_, wrong) : std::numeric_limits<int>::max();
         if (wrong > 0)
         {
+            // A rough solution may not see what a fine one found, nor how a pair moves that is let go.
+            if (!searching_ || (p_.contact.friction > 0 && without_headway_ >= patience))
+                tolerance_ = std::max(p_.tolerance, finer_by * tolerance_);
             searching_ = true;
             return;
         }
         searching_ = tolerance_ > settled_tolerance;
-        tolerance_ = std::max(settled_tolerance, finer_by * tolerance_);
+        if (searching_) tolerance_ = std::max(settled_tolerance, finer_by * tolerance_);
         if (searching_) return;
         start_unit_from_sum();
         if (exchanged_ > renew_share * static_cast<double>(now_.size())) renew();

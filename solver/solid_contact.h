@@ -18,6 +18,10 @@ namespace splicewright
 // augmented Lagrangian N = max(0, N - k g): closed pairs are held at g = 0, those that pull are opened and open ones
 // that overlap are closed, all at once. Sources: [AlartCurnier1991], [HintermullerItoKunisch2002].
 // Where this makes no headway only the worst are exchanged, after the block pivoting of [JudicePires1994].
+// With a coefficient of friction mu Coulomb's law holds between the unloaded state and the loaded one, in one step:
+//   |T| <= mu N where faces stick, which is u_second = u_first along them; T = -mu N w / |w| where they slip by w.
+// Sticking pairs are held, slipping ones pushed with the pressure and direction of the step before until both stay,
+// the fixed point of [NecasJarusekHaslinger1980]. Pairs on sharp edges, which have several normals, slip freely.
 struct ContactSettings
 {
     double penetration = 1e-5;  // mm, largest left in the answer; also the largest gap that a force acts across
@@ -26,6 +30,10 @@ struct ContactSettings
     // MPa, that the load makes in the plain body; 0: not told. Where faces hardly touch, the largest pressure falls
     // below what the solution resolves, which is a part of this stress and not of that pressure.
     double nominal_stress = 0;
+    double friction = 0;  // mu, 0 to 0.6
+    // What the friction forces of slipping pairs may still change from one step to the next, all together, relative to
+    // mu times all pressing forces; also how far a sticking pair may go beyond mu N, in peak friction forces.
+    double friction_change = 1e-3;
     int most_steps = 100;
     // Of the springs that stand for closed pairs in the preconditioner, over E times the root of the area of a place.
     double stiffness = 3;
@@ -36,10 +44,12 @@ struct ContactSettings
 // What two faces do to each other.
 struct ContactState
 {
-    std::vector<double> force;          // [n places] N, along the normal on `second`, its opposite on `first`
-    std::vector<double> gap;            // [n places] mm, after loading
-    std::vector<double> pressure;       // [n places] MPa, see below
-    std::vector<double> face_pressure;  // [n faces] MPa, mean of its corners
+    std::vector<double> force;              // [n places] N, along the normal on `second`, its opposite on `first`
+    std::vector<Eigen::Vector3d> friction;  // [n places] N, along the faces on `second`; zero without friction
+    std::vector<char> sticks;               // [n places] 1 where the faces press and friction keeps them from slipping
+    std::vector<double> gap;                // [n places] mm, after loading
+    std::vector<double> pressure;           // [n places] MPa, see below
+    std::vector<double> face_pressure;      // [n faces] MPa, mean of its corners
     Eigen::Vector3d resultant{0, 0, 0}, moment{0, 0, 0};  // of the forces on `second`; moment about the origin: N, N mm
 };
 // Corners of six-node faces carry no force under even pressure, so force over area says nothing there. The pressure at
@@ -47,7 +57,8 @@ struct ContactState
 // those at the middles of its edges, over the integral of that function, which is exact because the linear functions
 // are sums of the quadratic ones. At a middle it is the mean of both corners. Never negative where no force is.
 
-// A load that is solved by itself; the contact is that of the sum of all, each times its factor.
+// A load that is solved by itself; the contact is that of the sum of all, each times its factor. With friction the
+// first factor is not zero: what slips pushes with the first unit.
 struct ContactUnit
 {
     NodeForces force;
