@@ -214,6 +214,20 @@ void add_parent(std::vector<CheckRow>& rows, const Case& asked, const SiteAnswer
         "IIW detail 111, FAT 160, slope 5, shear 100, squares with 0.5, Miner sum 0.5 or 0.2", iiw);
     add("parent-ec3", "parent metal, EN 1993-1-9",
         "EN 1993-1-9 table 8.1, category 160, shear 100, cubes and fifths, Miner sum 1", eurocode_curves(160, 100));
+    if (!torque_pulls(site)) return;
+    iiw.normal.provenance = Provenance::from_memory;
+    CheckRow principal = equivalent_row(asked,
+                                        {site.id, "parent-principal", "parent metal, first principal",
+                                         "structural stress by finite elements; first principal of torque and bending, "
+                                         "IIW detail 111, FAT 160, slope 5, "
+                                         "Miner sum 0.5 or 0.2"},
+                                        site_principal_stress(site), Equivalent::first_principal, iiw.normal);
+    append_note(principal.note,
+                "the shaft is no body of revolution here: torque pulls at this place, and does not only shear it");
+    if (site.id.starts_with("bar."))
+        principal.not_valid_because =
+            "for information: a plain bar away from welds is judged by machine-design practice";
+    rows.push_back(principal);
 }
 
 }  // namespace

@@ -98,6 +98,16 @@ void add_notch_rows(std::vector<CheckRow>& rows, const Case& asked, const SiteAn
             "torque and rotating bending are both felt and out of phase: von Mises asks for "
             "stresses that rise and fall together";
     rows.insert(rows.end(), {joint, mises, shear});
+    if (!torque_pulls(site)) return;
+    CheckRow principal =
+        equivalent_row(asked,
+                       {site.id, "notch-principal", "effective notch, 1 mm, first principal",
+                        method + "; first principal of torque and bending, FAT 225, Miner sum 0.5 or 0.2"},
+                       site_principal_stress(site), Equivalent::first_principal, curves.normal);
+    append_note(principal.note,
+                "the shaft is no body of revolution here: torque pulls at this place, and does not only shear it");
+    principal.not_valid_because = reason;
+    rows.push_back(principal);
 }
 
 }  // namespace

@@ -39,18 +39,24 @@ Eigen::Vector3d bending_force(const WeldMetalForce& metal, double angle)
     return std::cos(angle) * metal.towards_x + std::sin(angle) * metal.towards_y;
 }
 
-Acting worst_direction(const WeldMetalForce& metal, const CombinedLoad& load)
+// Where `demand` of the force is largest around the turn; the first of equals.
+template <class Demand>
+Acting worst_direction(const WeldMetalForce& metal, const CombinedLoad& load, const Demand& demand)
 {
     Acting worst{&metal, {0, 0, 0}, 0};
+    double largest = -1;
     const Eigen::Vector3d steady = load.torque * metal.torsion + load.axial * metal.axial + load.press * metal.press;
     for (int k = 0; k < angles_of_bending; ++k)
     {
         const double angle = 2 * std::numbers::pi * k / angles_of_bending;
         const Eigen::Vector3d force = steady + load.bending * bending_force(metal, angle);
-        if (k == 0 || force.norm() > worst.force.norm()) worst = {&metal, force, angle};
+        const double here = demand(force);
+        if (here > largest) worst = {&metal, force, angle}, largest = here;
     }
     return worst;
 }
+
+double resultant(const Eigen::Vector3d& force) { return force.norm(); }
 
 std::string where(const WeldMetalForce& metal)
 {
@@ -70,6 +76,17 @@ std::string which(const WeldMetalForce& metal)
 std::string area_words(const WeldMetalForce& metal)
 {
     return is_plug(metal.site) ? "area of the hole" : fmt::format("throat times {:.3g} mm of weld", metal.length);
+}
+
+std::vector<WorkedStep> force_steps(const Acting& acting)
+{
+    const WeldMetalForce& metal = *acting.metal;
+    return {
+        read_step(fmt::format("force along the axis under the peak load {}, bending towards {:.0f}°, {}", where(metal),
+                              acting.angle * 180 / std::numbers::pi, by_finite_elements(metal.error_pct)),
+                  acting.force(0), "N"),
+        read_step("force around the axis there", acting.force(1), "N"),
+        read_step("force outward there", acting.force(2), "N"), read_step(area_words(metal), metal.area, "mm^2")};
 }
 
 CheckRow strength_row(const Case& asked, const Acting& acting)
@@ -95,20 +112,89 @@ CheckRow strength_row(const Case& asked, const Acting& acting)
     row.not_valid_because = outside_eurocode(asked, side);
     row.note = which(metal);
     append_note(row.note, "structural stress: a mean, its edge has no notch radius and so no stress of its own");
-    row.worked = {
-        read_step(fmt::format("force along the axis under the peak load {}, bending towards {:.0f}°, {}", where(metal),
-                              acting.angle * 180 / std::numbers::pi, by_finite_elements(metal.error_pct)),
-                  acting.force(0), "N"),
-        read_step("force around the axis there", acting.force(1), "N"),
-        read_step("force outward there", acting.force(2), "N"),
-        read_step(area_words(metal), metal.area, "mm^2"),
-        worked_step("resultant over the area", "F = sqrt(f_z^2 + f_t^2 + f_r^2)/A",
-                    put_in("sqrt({}^2+{}^2+{}^2)/{}", {acting.force(0), acting.force(1), acting.force(2), metal.area}),
-                    row.demand, "MPa"),
-        worked_step("what the method allows, f_u of the weaker part", "f = f_u/(sqrt(3) beta_w gamma_M2)",
-                    put_in("{}/(sqrt(3)*{}*{})", {eurocode.tensile.value(), eurocode.beta_w, weld_partial_factor}),
-                    row.capacity, "MPa"),
-        utilisation_step(row.demand, row.capacity, row.error_pct, row.utilisation)};
+    row.worked = force_steps(acting);
+    append(
+        row.worked,
+        {worked_step("resultant over the area", "F = sqrt(f_z^2 + f_t^2 + f_r^2)/A",
+                     put_in("sqrt({}^2+{}^2+{}^2)/{}", {acting.force(0), acting.force(1), acting.force(2), metal.area}),
+                     row.demand, "MPa"),
+         worked_step("what the method allows, f_u of the weaker part", "f = f_u/(sqrt(3) beta_w gamma_M2)",
+                     put_in("{}/(sqrt(3)*{}*{})", {eurocode.tensile.value(), eurocode.beta_w, weld_partial_factor}),
+                     row.capacity, "MPa"),
+         utilisation_step(row.demand, row.capacity, row.error_pct, row.utilisation)});
+    return row;
+}
+
+// The force on a stretch of fillet as one on each millimetre of it.
+LineForce line_force(const WeldMetalForce& metal, const Eigen::Vector3d& force)
+{
+    const double outward = side_of_metal(metal) == Side::right ? force(0) : -force(0);
+    return {outward / metal.length, force(2) / metal.length, force(1) / metal.length};
+}
+
+// Von Mises stress of the mean stress on the throat, or of a plug on the bar's surface, MPa. Source: [Mises1913].
+double mean_von_mises(const Case& asked, const WeldMetalForce& metal, const Eigen::Vector3d& force)
+{
+    if (is_plug(metal.site))
+        return std::sqrt(force(2) * force(2) + 3 * (force(0) * force(0) + force(1) * force(1))) / metal.area;
+    const ThroatPlaneStress stress =
+        throat_plane_stress(fillet_weld(asked, side_of_metal(metal)), line_force(metal, force)).value;
+    const double normal = stress.normal.value(),
+                 shear = std::hypot(stress.shear_across.value(), stress.shear_along.value());
+    return std::sqrt(normal * normal + 3 * shear * shear);
+}
+
+std::vector<WorkedStep> mean_stress_steps(const Case& asked, const Acting& acting, double von_mises)
+{
+    const WeldMetalForce& metal = *acting.metal;
+    const Eigen::Vector3d& force = acting.force;
+    if (is_plug(metal.site))
+        return {worked_step("von Mises stress of the plug", "sigma_v = sqrt(f_r^2 + 3 (f_z^2 + f_t^2))/A",
+                            put_in("sqrt({}^2+3*({}^2+{}^2))/{}", {force(2), force(0), force(1), metal.area}),
+                            von_mises, "MPa")};
+    const FilletWeld fillet = fillet_weld(asked, side_of_metal(metal));
+    const LineForce line = line_force(metal, force);
+    const ThroatPlaneStress stress = throat_plane_stress(fillet, line).value;
+    const double length = metal.length;
+    std::vector<WorkedStep> steps{
+        worked_step("force outward along the axis, on each mm", "f_o = F_z/l, positive away from the joint",
+                    put_in("{}/{}", {line.outward * length, length}), line.outward, "N/mm"),
+        worked_step("force along the radius", "f_r = F_r/l", put_in("{}/{}", {force(2), length}), line.radial, "N/mm"),
+        worked_step("force along the ring", "f_t = F_t/l", put_in("{}/{}", {force(1), length}), line.tangential,
+                    "N/mm")};
+    append(steps, throat_steps(fillet, line, stress, "MPa"));
+    steps.push_back(worked_step("von Mises stress of the throat", "sigma_v = sqrt(sigma^2 + 3 (tau_c^2 + tau_l^2))",
+                                put_in("sqrt({}^2+3*({}^2+{}^2))", {stress.normal.value(), stress.shear_across.value(),
+                                                                    stress.shear_along.value()}),
+                                von_mises, "MPa"));
+    return steps;
+}
+
+// Holds for any steel: of the rows of EN 1993-1-8 none governs on a shaft that is no structural steel.
+CheckRow yield_row(const Case& asked, const Acting& acting)
+{
+    const WeldMetalForce& metal = *acting.metal;
+    const Limit limit = throat_limit(asked, side_of_metal(metal));
+    CheckRow row;
+    row.id = "strength/" + metal.site + "/yield";
+    row.site = metal.site;
+    row.check = is_plug(metal.site) ? "plug weld, mean von Mises stress" : "throat, mean von Mises stress";
+    row.demand = mean_von_mises(asked, metal, acting.force);
+    row.capacity = limit.stress.value();
+    row.unit = "MPa";
+    row.error_pct = metal.error_pct;
+    row.utilisation = row.demand * (1 + row.error_pct / 100) / row.capacity;
+    row.method = fmt::format("structural stress: force on the weld by the solid model over the {}, von Mises",
+                             area_words(metal));
+    row.source = fmt::format("von Mises [Mises1913]; limit: {}", limit.whose);
+    row.provenance = limit.provenance;
+    row.note = which(metal);
+    append_note(row.note,
+                "no partial factor: mechanics, not a code; the weld is taken as sound and of the stated size");
+    row.worked = force_steps(acting);
+    append(row.worked, mean_stress_steps(asked, acting, row.demand));
+    row.worked.push_back(limit_step(limit));
+    row.worked.push_back(utilisation_step(row.demand, row.capacity, row.error_pct, row.utilisation));
     return row;
 }
 
@@ -170,7 +256,7 @@ std::vector<CheckRow> weld_metal_checks(const Case& asked, const SolidModelAnswe
 {
     const CombinedLoad load = peak_load(asked);
     const bool cycles = !asked.load.blocks.empty() || asked.load.running_bending.value() > 0;
-    std::map<std::string, std::array<std::optional<CheckRow>, 2>> worst;
+    std::map<std::string, std::array<std::optional<CheckRow>, 3>> worst;
     const auto keep = [](std::optional<CheckRow>& kept, CheckRow row)
     {
         if (!kept || row.utilisation > kept->utilisation) kept = std::move(row);
@@ -178,8 +264,10 @@ std::vector<CheckRow> weld_metal_checks(const Case& asked, const SolidModelAnswe
     for (const std::vector<WeldMetalForce>& bracket : solid.weld_metal)
         for (const WeldMetalForce& metal : bracket)
         {
-            auto& [strength, fatigue] = worst[metal.site];
-            keep(strength, strength_row(asked, worst_direction(metal, load)));
+            auto& [strength, yield, fatigue] = worst[metal.site];
+            keep(strength, strength_row(asked, worst_direction(metal, load, resultant)));
+            const auto von_mises = [&](const Eigen::Vector3d& force) { return mean_von_mises(asked, metal, force); };
+            keep(yield, yield_row(asked, worst_direction(metal, load, von_mises)));
             if (cycles) keep(fatigue, fatigue_row(asked, metal));
         }
     std::vector<CheckRow> rows;

@@ -17,6 +17,7 @@ namespace
 {
 
 constexpr NewtonMillimetre unit_couple{1};
+constexpr double left_out_share = 0.15;  // Source: [Hobbacher2016] 4.2, from memory
 const char* const per_couple = "MPa per N·mm";
 
 // The stress of the section by a unit couple, times the part of the couple that passes there.
@@ -136,6 +137,22 @@ WeldUnitStress site_unit_stress(const SiteAnswer& site)
                                       stress.shear_error_pct)};
     stress.bending_worked = {unit_step("k_sigma, largest principal stress by 1 N·mm of bending", site.id, normal.value,
                                        stress.normal_error_pct)};
+    return stress;
+}
+
+bool torque_pulls(const SiteAnswer& site)
+{
+    return site.torsion.principal.value > (1 + left_out_share) * site.torsion.shear.value;
+}
+
+WeldUnitStress site_principal_stress(const SiteAnswer& site)
+{
+    const Measured& principal = site.torsion.principal;
+    WeldUnitStress stress = site_unit_stress(site);
+    stress.shear_by_torque = principal.value;
+    stress.shear_error_pct = principal.value > 0 ? 100 * principal.error / principal.value : 0;
+    stress.torque_worked = {unit_step("k_tau, largest principal stress by 1 N·mm of torque", site.id, principal.value,
+                                      stress.shear_error_pct)};
     return stress;
 }
 

@@ -32,6 +32,14 @@ FilletWeld fillet_weld(const Case& asked, Side side);
 // Largest shear of torsion and largest principal stress of bending at a site by finite elements.
 WeldUnitStress site_unit_stress(const SiteAnswer& site);
 
+// Whether torque makes normal stress at a site, which it does where the shaft is no body of revolution: its largest
+// principal stress is more than its shear by over 15 %, the share below which one kind may be left out beside the other
+// [Hobbacher2016] 4.2, from memory.
+bool torque_pulls(const SiteAnswer& site);
+// The largest principal stress by torque in the place of its shear, and that of bending, for rows of the first
+// principal stress.
+WeldUnitStress site_principal_stress(const SiteAnswer& site);
+
 // 16T/(pi d^3), 32M/(pi d^3) of the bar beside the weld; all of the load passes there.
 WeldUnitStress bar_unit_stress(const Case& asked, Side side);
 

@@ -38,7 +38,8 @@ struct WeldMetalForce
     double area = 0;    // mm^2: of the hole at the bar; throat times the length over which the force is taken
     double length = 0;  // mm along the weld that the force is taken over; of a plug 0
     Eigen::Vector3d place{0, 0, 0};
-    // Along the axis, around, outward; press: of the fit as it is.
+    // Along the axis, around, outward; press: of the fit as it is. Around: the moment about the axis over the radius of
+    // `place`, which of a sleeve weld is that of the middle of its throat.
     Eigen::Vector3d torsion{0, 0, 0}, towards_x{0, 0, 0}, towards_y{0, 0, 0}, axial{0, 0, 0}, press{0, 0, 0};
     double error_pct = 0;
 };

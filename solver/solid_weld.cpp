@@ -61,8 +61,10 @@ void keep_larger(double& keep, double candidate)
     if (std::abs(candidate) > std::abs(keep)) keep = candidate;
 }
 
-// Weighted sum of the forces, in axes along the shaft, around it and outward at each place.
-Eigen::Vector3d weighted(const SharedForces& forces, const std::function<double(const Eigen::Vector3d&)>& weight)
+// Weighted sum of the forces, in axes along the shaft, around it and outward at each place. Around: their moment about
+// the shaft over `radius`, so that a weld that meets the sleeve farther out hands over the same torque at its throat.
+Eigen::Vector3d weighted(const SharedForces& forces, double radius,
+                         const std::function<double(const Eigen::Vector3d&)>& weight)
 {
     Eigen::Vector3d sum(0, 0, 0);
     for (Eigen::Index i = 0; i < forces.force.cols(); ++i)
@@ -70,7 +72,8 @@ Eigen::Vector3d weighted(const SharedForces& forces, const std::function<double(
         const Eigen::Vector3d p = forces.place.col(i), f = forces.force.col(i);
         const double w = weight(p), r = std::hypot(p.x(), p.y());
         if (w == 0 || r == 0) continue;
-        sum += w * Eigen::Vector3d(f.z(), (p.x() * f.y() - p.y() * f.x()) / r, (p.x() * f.x() + p.y() * f.y()) / r);
+        sum +=
+            w * Eigen::Vector3d(f.z(), (p.x() * f.y() - p.y() * f.x()) / radius, (p.x() * f.x() + p.y() * f.y()) / r);
     }
     return sum;
 }
@@ -95,9 +98,10 @@ void add_parts(std::vector<WeldMetalForce>& list, const SolidLevel& level, const
     {
         WeldMetalForce force;
         force.site = part.site, force.area = part.area, force.length = part.length, force.place = part.place;
-        force.torsion = weighted(torsion, part.weight);
-        force.towards_x = weighted(x, part.weight), force.towards_y = weighted(y, part.weight);
-        force.axial = weighted(axial, part.weight), force.press = weighted(press, part.weight);
+        const auto through = [&](const SharedForces& forces)
+        { return weighted(forces, std::hypot(part.place.x(), part.place.y()), part.weight); };
+        force.torsion = through(torsion), force.towards_x = through(x), force.towards_y = through(y);
+        force.axial = through(axial), force.press = through(press);
         list.push_back(std::move(force));
     }
 }

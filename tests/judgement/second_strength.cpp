@@ -186,8 +186,9 @@ double largest_force(const Case& asked, const WeldMetalForce& metal)
     {
         const double angle = step * pi / 1800;
         const Eigen::Vector3d turned = std::cos(angle) * metal.towards_x + std::sin(angle) * metal.towards_y;
-        largest =
-            std::max(largest, (peak.torque * metal.torsion + peak.pull * metal.axial + peak.couple * turned).norm());
+        largest = std::max(largest, (peak.torque * metal.torsion + peak.pull * metal.axial + peak.press * metal.press +
+                                     peak.couple * turned)
+                                        .norm());
     }
     return largest;
 }
@@ -215,8 +216,42 @@ std::optional<Opinion> of_bar(const SolvedCase& solved, const RowId& id, const S
 
 }  // namespace
 
+// From the whole tensor that a force spread over a plane makes: its part square to the plane and its parts in it.
+double mean_von_mises(const Case& asked, const WeldMetalForce& metal)
+{
+    const Peak peak = peak_of(asked);
+    const double right = metal.place.z() > 0 ? 1 : -1, b = asked.sleeve->weld.leg_on_bar.value(),
+                 s = asked.sleeve->weld.leg_on_sleeve.value();
+    const bool plug = metal.site.starts_with("plug");
+    // In axes along, around, outward. The throat runs from the root square to the face, which leads from the bar's toe
+    // to the sleeve's; the plane's normal lies along the face.
+    const Eigen::Vector3d normal = plug ? Eigen::Vector3d(0, 0, 1) : Eigen::Vector3d(right * b, 0, -s).normalized();
+    double largest = 0;
+    for (int step = 0; step < 3600; ++step)
+    {
+        const double angle = step * pi / 1800;
+        const Eigen::Vector3d force =
+            peak.torque * metal.torsion + peak.pull * metal.axial + peak.press * metal.press +
+            peak.couple * (std::cos(angle) * metal.towards_x + std::sin(angle) * metal.towards_y);
+        const double square = force.dot(normal) / metal.area;
+        const double inside = (force - force.dot(normal) * normal).norm() / metal.area;
+        largest = std::max(largest, std::sqrt(square * square + 3 * inside * inside));
+    }
+    return largest;
+}
+
 std::optional<Opinion> second_metal_strength(const SolvedCase& solved, const RowId& id)
 {
+    if (id.name == "yield")
+    {
+        Opinion worst{0, 1e-3};  // rows look at every third degree of the turn: 1 - cos 1.5 deg
+        for (const WeldMetalForce& metal : solved.metal)
+            if (metal.site == id.site)
+                worst.utilisation =
+                    std::max(worst.utilisation, mean_von_mises(solved.asked, metal) /
+                                                    weakest_at_throat(solved.asked, metal.place.z() > 0 ? 1 : 0));
+        return worst;
+    }
     if (!id.name.empty()) return std::nullopt;
     Opinion worst{0, 1e-3};  // rows look at every third degree of the turn: 1 - cos 1.5 deg
     for (const WeldMetalForce& metal : solved.metal)

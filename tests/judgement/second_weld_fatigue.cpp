@@ -206,6 +206,15 @@ Opinion bar_toe(const Case& asked, int side, const std::string& name)
                             { return normal / 2 + std::sqrt(normal * normal / 4 + shear * shear); })};
 }
 
+// Torque that pulls: its principal stress against the class of normal stress, together with that of bending.
+double by_first_principal(const Load& load, const SiteAnswer& site, const Line& line)
+{
+    const Unit principal{site.torsion.principal.value, site.bending.principal.value, 0};
+    return by_joined_range(load, principal, line,
+                           [](double normal, double shear)
+                           { return (normal + std::sqrt(normal * normal + 4 * shear * shear)) / 2; });
+}
+
 std::optional<Opinion> notch(const SolvedCase& solved, const RowId& id)
 {
     const Load& load = solved.asked.load;
@@ -213,6 +222,7 @@ std::optional<Opinion> notch(const SolvedCase& solved, const RowId& id)
     const SiteAnswer& site = site_in(solved.notched, id.site);
     Unit unit = peaks_of(site);
     if (id.name.empty()) return Opinion{by_iiw(load, unit, 225, 160)};
+    if (id.name == "notch-principal") return Opinion{by_first_principal(load, site, {225, 3, 1e7, 5})};
     if (id.name == "notch-shear")
     {
         unit.normal = 0;
@@ -311,6 +321,8 @@ std::optional<Opinion> second_weld_fatigue(const SolvedCase& solved, const RowId
     const Load& load = solved.asked.load;
     if (id.name == "parent-iiw")
         return Opinion{by_iiw(load, peaks_of(site_in(solved.answer, id.site)), Line{160, 5, 1e7, 9}, 100)};
+    if (id.name == "parent-principal")
+        return Opinion{by_first_principal(load, site_in(solved.answer, id.site), {160, 5, 1e7, 9})};
     if (id.name == "parent-ec3") return Opinion{by_eurocode(load, peaks_of(site_in(solved.answer, id.site)), 160, 100)};
     if (id.name.starts_with("hot-spot")) return hot_spot(solved, id);
     const bool is_notch = id.name.starts_with("notch") || (id.name.empty() && id.site != "butt-surface");

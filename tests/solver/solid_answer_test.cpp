@@ -7,7 +7,9 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <numeric>
 
+#include "cases/bar_shape.h"
 #include "cases/problem.h"
 #include "cases/random_case.h"
 #include "cases/read_case.h"
@@ -56,6 +58,32 @@ TEST(SolidAnswer, PlugsCarryTheSleeveWhereBothOfItsWeldsAreLost)
         torque[plug.place.z() < 0 ? 0 : 1] += plug.torsion(1) * std::hypot(plug.place.x(), plug.place.y());
     EXPECT_GT(solid.answer.share.torsion.value, 0.05);
     for (const double by_plugs : torque) EXPECT_NEAR(std::abs(by_plugs), solid.answer.share.torsion.value, 1e-3);
+}
+
+// With the butt lost all torque passes through the sleeve welds. What the places along one of them read, each over one
+// leg length, times the radius of the throat is that torque; the sum of trapezia over places a leg apart is good to 2
+// %.
+TEST(SolidAnswer, AWeldThatDoesNotGoAllRoundHandsOverTheTorqueAtTheRadiusOfItsThroat)
+{
+    Case asked = sample::splice();
+    asked.sleeve->weld.coverage = Radian(300 * std::numbers::pi / 180);
+    Scenario lost;
+    lost.butt_fused = false;
+    const SolidModelAnswer solid = solid_model_answer(asked, lost, unknowns(150000), 40);
+    const WeldThroat throat = weld_throat(asked, Side::right);
+    const double length = throat.radius * asked.sleeve->weld.coverage.value();
+    std::vector<double> ends, inner;  // N/mm around, by 1 N*mm
+    for (const WeldMetalForce& metal : solid.weld_metal.front())
+    {
+        if (metal.place.z() < 0) continue;
+        (metal.site.starts_with("weld-end") ? ends : inner).push_back(metal.torsion(1) / metal.length);
+    }
+    ASSERT_EQ(ends.size(), 2U);
+    ASSERT_GT(inner.size(), 5U);
+    const double step = length / static_cast<double>(inner.size() + 1);
+    const double between = std::accumulate(inner.begin(), inner.end(), 0.0) - (inner.front() + inner.back()) / 2;
+    const double torque = throat.radius * step * (between + ends[0] + ends[1]);
+    EXPECT_NEAR(std::abs(torque), 1, 0.02);
 }
 
 TEST(SolidAnswer, AgreesWithTheMeridianModelAwayFromNotchesAndTrustsNoCoarseOne)
