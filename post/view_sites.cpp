@@ -59,7 +59,7 @@ ViewSite view_site(const SiteAnswer& site, const CombinedLoad& load)
         told.von_mises.value = peak.von_mises;
         told.z = peak.z;
         told.r = peak.r;
-        told.theta = peak.theta;
+        told.theta = bracket.around.size() > 0 ? peak.around : peak.theta;
     }
     told.von_mises.error = told.von_mises.value * error_share(site, load, &UnitPeak::von_mises);
     told.principal.error = told.principal.value * error_share(site, load, &UnitPeak::principal);

@@ -31,7 +31,8 @@ struct SiteValue
 struct ViewSite
 {
     std::string id;
-    double z = 0, r = 0, theta = 0;  // where the von Mises stress is largest, mm and rad
+    double z = 0, r = 0, theta = 0;  // where the von Mises stress is largest, mm and rad; theta from the plane of
+                                     // bending, of the solid model from that of the lap
     SiteValue von_mises, principal, shear;
     bool has_error = true;  // not under the press fit alone, which the error bars do not weigh
 };
