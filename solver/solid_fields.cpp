@@ -4,10 +4,13 @@
 #include <Eigen/Eigenvalues>
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numbers>
+#include <set>
 
 #include "mesh/solid_flat.h"
 #include "solver/solid_bars.h"
+#include "solver/solid_face.h"
 #include "solver/solid_level.h"
 #include "solver/solid_stress.h"
 #include "solver/surface_fit.h"
@@ -177,14 +180,43 @@ bool may_be_pressed(const SolidMesh& mesh, const std::string& face)
     return face.ends_with(other_side_suffix) || mesh.pairs.contains(face);
 }
 
+// Named faces with metal on both sides: sections through fused metal, no surfaces.
+std::set<std::string> faces_inside(const SolidMesh& mesh)
+{
+    const auto sorted = [](std::array<std::int32_t, 3> corner)
+    {
+        std::ranges::sort(corner);
+        return corner;
+    };
+    const auto first_face = [&](const std::vector<SolidMesh::Face>& list)
+    {
+        const auto& nodes = list.front().nodes;
+        return sorted({nodes[0], nodes[1], nodes[2]});
+    };
+    std::map<std::array<std::int32_t, 3>, int> elements_at;
+    for (const auto& [name, list] : mesh.faces)
+        if (!list.empty()) elements_at[first_face(list)] = 0;
+    for (const auto& element : mesh.elements)
+        for (const auto& face : element_faces)
+            if (const auto found = elements_at.find(sorted({element[face[0]], element[face[1]], element[face[2]]}));
+                found != elements_at.end())
+                ++found->second;
+    std::set<std::string> inside;
+    for (const auto& [name, list] : mesh.faces)
+        if (!list.empty() && elements_at.at(first_face(list)) > 1) inside.insert(name);
+    return inside;
+}
+
 // Values of the surface in the place of those of the elements.
 class Surface
 {
 public:
     explicit Surface(const SolidLevel& level) : level_(level)
     {
+        const std::set<std::string> inside = faces_inside(level.mesh.mesh);
         for (const auto& [name, list] : level.mesh.mesh.faces)
         {
+            if (inside.contains(name)) continue;
             faces_.push_back(list);
             pressed_.push_back(may_be_pressed(level.mesh.mesh, name));
         }

@@ -256,7 +256,7 @@ TEST(SolidTorqueFlow, MeetsTheSleevesShareAndTheTorque)
     EXPECT_NEAR(share, solid_report().sound.answer.share.torsion.value, 0.02);
     EXPECT_NEAR(flow.points.front().sleeve, 0, 1e-9);
     EXPECT_NEAR(flow.points.back().sleeve, 0, 1e-9);
-    EXPECT_LT(flow.imbalance, 0.05);
+    EXPECT_LT(flow.imbalance, 0.03);
 }
 
 TEST(StressRoundTheWeld, IsHighestWhereTheSiteIsJudgedAndGoesAllRound)
