@@ -9,6 +9,7 @@
 #include "post/depth_map.h"
 #include "post/picture_pages.h"
 #include "post/solid_edges.h"
+#include "post/view_sites.h"
 
 namespace splicewright
 {
@@ -136,12 +137,6 @@ void add_name(Sheet& sheet, const SheetPoint& point, const std::string& words, c
             sheet.text.push_back(text);
             return;
         }
-}
-
-bool goes_round(const std::string& site)
-{
-    return std::ranges::none_of(std::array{"lap-corner", "plug-edge", "weld-end", "throat"},
-                                [&](const char* local) { return site.starts_with(local); });
 }
 
 // Sites that the picture shows; the governing one has a label of its own.
@@ -354,9 +349,16 @@ Page solid_outside_page(const PictureContent& content)
         add_strip_name(sheet, strip.name, strip.y + strip.times * whole.radius + 14);
     }
     const DepthMap depth(scene);
+    // A line on the rim of what is seen stands beside its surface for one unit or another.
+    const Eigen::Vector3d beside = 1.5 * scene.view.mm_per_unit * scene.view.right;
+    const auto is_seen = [&](const Eigen::Vector3d& point)
+    {
+        return depth.shows(point, near_surface) || depth.shows(point + beside, near_surface) ||
+               depth.shows(point - beside, near_surface);
+    };
     for (const auto& list : lines)
         for (const auto& [from, to] : list)
-            if (depth.shows((from + to) / 2, near_surface))
+            if (is_seen((from + to) / 2))
                 add_line(sheet, {scene.view.on_sheet(from), scene.view.on_sheet(to)}, {1.3, ink, {}});
     add_foot(sheet, content);
     const double per_mm = near * scene.view.right.z();

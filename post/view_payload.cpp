@@ -58,7 +58,7 @@ Json sites_json(const Report& report, const Judgement& judgement, const std::vec
     Json list = Json::array();
     for (const SiteAnswer& site : judgement.answer.sites)
     {
-        Json json{{"id", site.id}, {"row", nullptr}, {"loads", Json::array()}};
+        Json json{{"id", site.id}, {"row", nullptr}, {"goes_round", goes_round(site.id)}, {"loads", Json::array()}};
         if (const CheckRow* row = row_of_site(report, site.id)) json["row"] = row_mark(row->id);
         for (const ViewLoad& one : loads)
         {
@@ -78,7 +78,7 @@ Json sites_json(const Report& report, const Judgement& judgement, const std::vec
     {
         const CheckRow* row = row_of_site(report, site);
         if (row == nullptr) continue;
-        Json json{{"id", site}, {"row", row_mark(row->id)}, {"loads", Json::array()}};
+        Json json{{"id", site}, {"row", row_mark(row->id)}, {"goes_round", false}, {"loads", Json::array()}};
         for (std::size_t k = 0; k < loads.size(); ++k)
             json["loads"].push_back({{"z", place.z()},
                                      {"r", std::hypot(place.x(), place.y())},
@@ -282,9 +282,10 @@ std::string fitting(const Report& report, std::span<const Viewed> scenarios)
 {
     const auto tried = [&](int step) { return with_share(report, scenarios, share_of(step)); };
     std::string coarsest = tried(n_shares - 1);
-    if (coarsest.size() > most_payload_bytes) return {};
+    const std::size_t most = scenarios.front().solid != nullptr ? most_solid_payload_bytes : most_payload_bytes;
+    if (coarsest.size() > most) return {};
     for (int step = 0; step < n_shares - 1; ++step)
-        if (std::string bytes = tried(step); bytes.size() <= most_payload_bytes) return bytes;
+        if (std::string bytes = tried(step); bytes.size() <= most) return bytes;
     return coarsest;
 }
 

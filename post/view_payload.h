@@ -40,6 +40,8 @@ bool shows_solid(const Judgement& judgement);
 
 // The most bytes that it may have; the section is thinned until it fits.
 constexpr std::size_t most_payload_bytes = 1250000;
+// The same where the solid model answered the sound splice, whose page has more pictures.
+constexpr std::size_t most_solid_payload_bytes = 800000;
 
 // A spread is peak * 2^(-k / spread_step) for k of 0 .. 254, rounded up, and nothing for 255.
 constexpr double spread_step = 8;

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -73,6 +74,12 @@ const CheckRow* row_of_site(const Report& report, const std::string& site)
     for (const CheckRow& row : report.sound.checks)
         if (row.site == site && row.valid() && (found == nullptr || row.utilisation > found->utilisation)) found = &row;
     return found;
+}
+
+bool goes_round(const std::string& site)
+{
+    return std::ranges::none_of(std::array{"lap-corner", "plug-edge", "weld-end", "throat"},
+                                [&](const char* local) { return site.starts_with(local); });
 }
 
 std::string row_mark(const std::string& check_id) { return "check-" + check_id; }

@@ -38,6 +38,9 @@ struct ViewSite
 };
 ViewSite view_site(const SiteAnswer& site, const CombinedLoad& load);
 
+// False of a site that is one place of the solid model, not an edge or a surface around the shaft.
+bool goes_round(const std::string& site);
+
 // The check that governs the site in the sound splice; nullptr without one.
 const CheckRow* row_of_site(const Report& report, const std::string& site);
 

@@ -96,7 +96,7 @@ TEST(SolidView, PayloadHoldsTheFieldsOfEveryLoadToTheirStep)
 {
     const std::string bytes = view_payload(solid_report()).bytes;
     EXPECT_GT(bytes.size(), 50000U);
-    EXPECT_LE(bytes.size(), most_payload_bytes);
+    EXPECT_LE(bytes.size(), most_solid_payload_bytes);
     Reader read(bytes);
     const nlohmann::json& told = read.header["scenarios"][0];
     ASSERT_TRUE(told["solid"]);

@@ -62,7 +62,7 @@ export function visibleSpotOfBody(scenario, site, load, cut, factor, camera, vie
   const place = site.loads[load];
   const { moved } = scenario.loads[load];
   const [width, height] = camera.size;
-  for (const theta of [place.theta, ...anglesOf(cut).faces]) {
+  for (const theta of [place.theta, ...(site.goes_round ? anglesOf(cut).faces : [])]) {
     const here = inSpace(place, theta);
     const { point, away } = nearestInBody(scenario, here);
     if (!isInBody(cut, here, nearInDepth) || away > nearInBody) continue;

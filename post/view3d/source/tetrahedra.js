@@ -3,6 +3,7 @@
 
 const sidesOf = { outside: 1, unfused: 2, between: 3 };
 const dashLength = 0.05; // of the largest radius
+const besideFaces = 0.004; // rad: faces of the lap lie in a plane through the axis and would be cut in themselves
 const smoothCos = 0.8; // of the normals of faces that are one smooth surface
 
 // Corners of the edges of an element, and its parts where middles stand on them: 4 to 9 in this order.
@@ -127,8 +128,9 @@ export function outsideAreas(scenario) {
 // A half space keeps normal . x <= offset. `pieces` do not overlap; each of `planes` is cut as far as `within` reaches.
 export function pieces(cut) {
   const { kind, place } = cut;
-  const one = { normal: [-Math.sin(place), Math.cos(place), 0], offset: 0 };
-  const other = { normal: [Math.cos(place), Math.sin(place), 0], offset: 0 };
+  const cos = Math.cos(place + besideFaces), sin = Math.sin(place + besideFaces);
+  const one = { normal: [-sin, cos, 0], offset: 0 };
+  const other = { normal: [cos, sin, 0], offset: 0 };
   const turned = (half) => ({ normal: half.normal.map((value) => -value), offset: -half.offset });
   if (kind === 'half') return { pieces: [[one]], planes: [{ plane: one, within: [] }] };
   if (kind === 'quarter')
@@ -251,8 +253,10 @@ export function cutOpen(scenario, load, quantity, cut, factor) {
         }
         addClipped(lines.open, ...ends, within);
         // Dashes go by place, so that they run on from one triangle to the next.
-        const along = ends.map((end) => [end.place[2], Math.hypot(end.place[0], end.place[1])]);
-        const c = Math.abs(along[1][0] - along[0][0]) >= Math.abs(along[1][1] - along[0][1]) ? 0 : 1;
+        const along = ends.map(({ place: [x, y, z] }) => [z, Math.hypot(x, y), Math.hypot(x, y) * Math.atan2(y, x)]);
+        const reach = along[0].map((value, k) => Math.abs(along[1][k] - value));
+        if (reach[2] > Math.PI * along[0][1]) continue; // behind the axis, where the angle jumps
+        const c = reach.indexOf(Math.max(...reach));
         const n = Math.max(1, Math.ceil(Math.hypot(...minus(ends[1].place, ends[0].place)) / (dash / 4)));
         for (let k = 0; k < n; ++k)
           if (Math.floor((along[0][c] + ((along[1][c] - along[0][c]) * (k + 0.5)) / n) / dash) % 2 === 0)
