@@ -5,6 +5,8 @@
 
 #include "app/scenarios.h"
 #include "post/scenario_notes.h"
+#include "post/solid_torque.h"
+#include "post/view_payload.h"
 
 namespace splicewright
 {
@@ -30,7 +32,8 @@ Report check_splice(const Case& asked, const Accuracy& accuracy, const ModelUse&
     for (const Side side : both_sides) report.over_bar[index(side)] = over_bar(asked, report.sound, side);
     report.making = shop_sheet(asked);
     report.running_true = running_true(asked);
-    report.torque_flow = torque_flow(asked, report.sound.answer);
+    report.torque_flow = shows_solid(report.sound) ? solid_torque_flow(asked, *report.sound.solid).points
+                                                   : torque_flow(asked, report.sound.answer);
     report.weld_surfaces = weld_surfaces(asked, report.sound.answer);
     report.cautions = cautions(report);
     return report;

@@ -12,6 +12,7 @@
 #include "cases/shape_limits.h"
 #include "post/number_words.h"
 #include "post/site_loads.h"
+#include "post/view_sites.h"
 #include "post/weld_metal_checks.h"
 
 namespace splicewright
@@ -35,6 +36,13 @@ std::string parts_text(const Case& asked)
 }
 
 constexpr Accuracy for_pictures{3};  // of the body of revolution that pictures show
+
+SolidShowing showing(const Case& asked, const ModelUse& use)
+{
+    SolidShowing wanted{use.shown, peak_load(asked), {}};
+    for (const ViewLoad& one : view_loads(asked)) wanted.each.push_back(one.load);
+    return wanted;
+}
 
 double worst_target(const Accuracy& accuracy) { return std::max(accuracy.target_pct, solid_accuracy_pct); }
 
@@ -105,7 +113,7 @@ Judgement judged_by_solid(const Case& asked, const Scenario& scenario, const Acc
 {
     const SolidBudget budget = with_free_memory(use);
     const double target = worst_target(accuracy);
-    SettledSolid settled = settled_solid(asked, scenario, budget, target, {use.shown, peak_load(asked)});
+    SettledSolid settled = settled_solid(asked, scenario, budget, target, showing(asked, use));
     Judgement result;
     result.judged_by_solid = true;
     result.solid_dofs = use.budget.dofs;
@@ -123,12 +131,8 @@ Judgement judged_by_solid(const Case& asked, const Scenario& scenario, const Acc
     result.checks = checks_of(asked, {result.answer, notched ? notched->answer : result.answer, nullptr});
     append_rows(result.checks, weld_metal_checks(asked, settled.answer));
     result.notes = settled.notes;
-    result.notes.push_back(
-        parts.empty()
-            ? "answered by the solid model, as asked"
-            : fmt::format("answered by the solid model, because of {}; the torque along the shaft and the stress along "
-                          "the welds show the same shaft as a body of revolution",
-                          parts));
+    result.notes.push_back(parts.empty() ? "answered by the solid model, as asked"
+                                         : fmt::format("answered by the solid model, because of {}", parts));
     result.notes.push_back(evidence_note(settled.answer.evidence));
     result.notes.push_back(
         fmt::format("error bars up to {:g} % count as reached in the solid model (judgement), and every bar is "

@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "cases/bar_shape.h"
@@ -9,7 +10,9 @@
 #include "post/line_chart.h"
 #include "post/page_sections.h"
 #include "post/site_loads.h"
+#include "post/solid_torque.h"
 #include "post/view_payload.h"
+#include "post/weld_round.h"
 
 namespace splicewright
 {
@@ -152,6 +155,20 @@ Markup solid_pictures(const PageContent& page)
     return inside;
 }
 
+// What of the scenarios has no room in the view; empty where all have.
+std::string scenarios_in_view(const Report& report, const ViewPayload& payload)
+{
+    const std::size_t n_all = 1 + report.what_if.size();
+    if (payload.n_scenarios == n_all) return {};
+    std::string left_out;
+    for (std::size_t i = payload.n_scenarios; i < n_all; ++i)
+        left_out += (left_out.empty() ? ""
+                     : i + 1 == n_all ? " and "
+                                      : ", ") +
+                    report.what_if[i - 1].answer.scenario.name;
+    return fmt::format("The meshes are so fine that these scenarios have no room in the view here: {}.", left_out);
+}
+
 Markup view_in_three_dimensions(const PageContent& page)
 {
     const bool is_solid = page.report.sound.judged_by_solid;
@@ -168,35 +185,17 @@ Markup view_in_three_dimensions(const PageContent& page)
         inside += paragraph("The mesh is too fine for a view in three dimensions inside this page.");
     else
     {
-        if (!payload.all_scenarios)
-            inside += paragraph("The meshes are so fine that only the sound splice has room in the view here.");
+        const std::string shown = scenarios_in_view(page.report, payload);
+        if (!shown.empty()) inside += paragraph(shown);
         inside += element("script", {{"type", "text/plain"}, {"id", "view-3d-data"}}, words(base64(payload.bytes)));
     }
     const char* heading = page.report.asked.joint ? "The joint, cut open" : "The shaft, cut open";
     return subsection(heading, element("div", {{"id", "view-3d"}}, inside));
 }
 
-Markup pictures_section(const PageContent& page)
+Markup surface_charts(const Report& report)
 {
-    const Report& report = page.report;
     Markup inside;
-    if (!page.extras.why_no_pictures.empty())
-        inside += element("p", {{"class", "warning"}},
-                          words("No pictures could be drawn: " + page.extras.why_no_pictures + "."));
-    if (report.sound.judged_by_solid)
-        inside +=
-            element("p", {{"class", "warning"}},
-                    words("The view that turns and the curves below show the same shaft as a body of revolution, its "
-                          "welds all round and without plug welds; the pictures and the values at the named sites are "
-                          "those of the solid model."));
-    inside += view_in_three_dimensions(page);
-    inside += solid_pictures(page);
-    if (!report.torque_flow.empty())
-    {
-        const LineChart chart = torque_chart(report);
-        inside +=
-            figure(chart_svg(chart), "How the torque passes from the bar through the welds into the sleeve and back.");
-    }
     double highest = 0;
     for (const WeldSurface& surface : report.weld_surfaces)
         for (const SurfacePoint& point : surface.points) highest = std::max({highest, point.shear, point.normal});
@@ -213,6 +212,86 @@ Markup pictures_section(const PageContent& page)
                                       ? "."
                                       : "; marked where it is read for the hot-spot stress, and its value there."));
     }
+    return inside;
+}
+
+// How the share of the solid model's torque was found, and how well.
+std::string torque_method(const Report& report)
+{
+    return fmt::format(
+        " By integration of the shear stress of the solid model over sections across the shaft, with "
+        "fillet and plug welds counted to the sleeve; the whole of each section is within {:.1f} % of "
+        "the torque asked.",
+        100 * solid_torque_flow(report.asked, *report.sound.solid).imbalance);
+}
+
+Markup charts_round_the_welds(const Report& report)
+{
+    if (!report.asked.sleeve) return {};
+    constexpr std::array signs{ChartSign::disc, ChartSign::cross, ChartSign::square};
+    std::vector<LineChart> charts;
+    double highest = 0;
+    for (const Side side : both_sides)
+    {
+        const std::vector<RoundCurve> curves =
+            stress_round_the_weld(report.sound.answer, peak_load(report.asked), side);
+        if (curves.empty()) continue;
+        LineChart chart;
+        chart.id = fmt::format("weld-round-{}", name_of(side));
+        chart.title =
+            fmt::format("Stress along the {} sleeve weld around the shaft, under the peak load", name_of(side));
+        chart.x_label = "around the shaft from the plane of the lap, degrees";
+        chart.y_label = "von Mises stress, MPa";
+        chart.description = "The worst over a turn of the bending in each stretch of five degrees.";
+        for (std::size_t k = 0; k < curves.size(); ++k)
+        {
+            ChartMarks marks{curves[k].site, signs.at(k), {}};
+            const auto worst = std::ranges::max_element(curves[k].points, {}, &std::pair<double, double>::second);
+            highest = std::max(highest, worst->second);
+            chart.description += fmt::format(" Highest at {}: {:.0f} MPa at {:.0f} degrees.", curves[k].site,
+                                             worst->second, worst->first);
+            for (const auto& [degrees, stress] : curves[k].points) marks.points.emplace_back(degrees, stress);
+            chart.marks.push_back(std::move(marks));
+        }
+        charts.push_back(std::move(chart));
+    }
+    Markup inside;
+    for (LineChart& chart : charts)
+    {
+        chart.least_top = highest;
+        inside +=
+            figure(chart_svg(chart), chart.title +
+                                         ": the worst over a turn of the bending in each stretch of five degrees, "
+                                         "as the sites are read; where there is no mark there is no weld.");
+    }
+    return inside;
+}
+
+Markup pictures_section(const PageContent& page)
+{
+    const Report& report = page.report;
+    Markup inside;
+    if (!page.extras.why_no_pictures.empty())
+        inside += element("p", {{"class", "warning"}},
+                          words("No pictures could be drawn: " + page.extras.why_no_pictures + "."));
+    const bool is_solid = shows_solid(report.sound);
+    if (report.sound.judged_by_solid)
+        inside += is_solid
+                      ? paragraph("Pictures, view and curves here are those of the solid model.")
+                      : element("p", {{"class", "warning"}},
+                                words("The view that turns and the curves below show the same shaft as a body of "
+                                      "revolution, its welds all round and without plug welds; the pictures and the "
+                                      "values at the named sites are those of the solid model."));
+    inside += view_in_three_dimensions(page);
+    inside += solid_pictures(page);
+    if (!report.torque_flow.empty())
+    {
+        const LineChart chart = torque_chart(report);
+        inside +=
+            figure(chart_svg(chart), "How the torque passes from the bar through the welds into the sleeve and back." +
+                                         (is_solid ? torque_method(report) : std::string()));
+    }
+    inside += is_solid ? charts_round_the_welds(report) : surface_charts(report);
     return section(page.terms, "pictures", "Pictures", inside);
 }
 

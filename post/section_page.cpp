@@ -177,6 +177,13 @@ void add_strip(Sheet& sheet, const PictureContent& content, const View& view)
              Weight::bold,
              ink,
              Align::right});
+    if (top.value > 0 && content.range.tells_peak && is_drawn && !nearest_site(content, top.place).empty())
+        sheet.text.push_back({"peak of the colours; the list reads each site along its own surface",
+                              {page_right, 98},
+                              18,
+                              Weight::regular,
+                              soft_ink,
+                              Align::right});
     add_scale_bar(sheet, view.mm_per_unit, {x, 48}, 240);
     add_sharp_key(sheet, content, {1120, 126});
     add_unfused_key(sheet, content, {1188, 54});

@@ -8,6 +8,8 @@
 
 #include "post/depth_map.h"
 #include "post/picture_pages.h"
+#include "post/solid_edges.h"
+#include "post/view_sites.h"
 
 namespace splicewright
 {
@@ -15,6 +17,7 @@ namespace
 {
 
 constexpr double pi = std::numbers::pi;
+constexpr double near_surface = 2.0;  // mm, that a line on a surface may lie behind its flat triangles
 constexpr double page_left = 50, page_right = sheet_width - 50;
 
 Eigen::Matrix3d turned_by(double around) { return Eigen::AngleAxisd(around, Eigen::Vector3d::UnitZ()).matrix(); }
@@ -136,12 +139,6 @@ void add_name(Sheet& sheet, const SheetPoint& point, const std::string& words, c
         }
 }
 
-bool goes_round(const std::string& site)
-{
-    return std::ranges::none_of(std::array{"lap-corner", "plug-edge", "weld-end", "throat"},
-                                [&](const char* local) { return site.starts_with(local); });
-}
-
 // Sites that the picture shows; the governing one has a label of its own.
 void add_names(Sheet& sheet, const PictureContent& content, const Scene& scene, double turned)
 {
@@ -221,6 +218,27 @@ void add_foot(Sheet& sheet, const PictureContent& content)
     add_line(sheet, {{page_left, strip_top}, {page_right, strip_top}}, {1.5, hair, {}});
     add_colour_bar(sheet, content.range, {60, 30}, 520);
     add_sharp_key(sheet, content, {1120, 126});
+}
+
+// Where parts meet and where the outside turns sharply, as far as the splice is drawn: outlines of welds and plugs.
+std::vector<SpaceSegment> part_lines(const PictureContent& content, const Placed& how, const View& view)
+{
+    constexpr int n_parts = 4;  // of an edge
+    const SolidFields& fields = *content.request.solid;
+    std::vector<SpaceSegment> lines;
+    for (const SolidEdge& edge : outside_edges(fields, content.skin))
+    {
+        const Eigen::Vector3d a = fields.place.col(edge.point[0]), b = fields.place.col(edge.point[1]),
+                              middle = fields.place.col(edge.point[2]);
+        if (std::min(a.z(), b.z()) < content.splice.left || std::max(a.z(), b.z()) > content.splice.right) continue;
+        const auto at = [&](int part)
+        {
+            const double x = double(part) / n_parts;
+            return placed((1 - x) * (1 - 2 * x) * a + 4 * x * (1 - x) * middle + x * (2 * x - 1) * b, how, view);
+        };
+        for (int part = 0; part < n_parts; ++part) lines.emplace_back(at(part), at(part + 1));
+    }
+    return lines;
 }
 
 // === Lines that were straight
@@ -315,6 +333,7 @@ Page solid_outside_page(const PictureContent& content)
     const double middle = (whole.left + whole.right) / 2, of_splice = (content.splice.left + content.splice.right) / 2;
     const double seen = content.around - pi / 2;  // the governing site faces the eye
     const double degrees = std::fmod(content.around * 180 / pi + 360, 360);
+    std::vector<std::vector<SpaceSegment>> lines;
     for (const Strip& strip :
          {Strip{"The whole shaft", -seen, all, middle, 745, true},
           Strip{fmt::format("The splice, seen at {:.0f}° around", degrees), -seen, near, of_splice, 555, false},
@@ -323,10 +342,24 @@ Page solid_outside_page(const PictureContent& content)
     {
         ShadedSurface surface =
             strip.is_whole ? solid_surface(fields, content.skin, {{}}) : shown_stretch(content, {{}});
-        place(surface, {strip.around, strip.times, {sheet_width / 2, strip.y - 10}, strip.z}, scene.view);
+        const Placed how{strip.around, strip.times, {sheet_width / 2, strip.y - 10}, strip.z};
+        place(surface, how, scene.view);
         scene.surface.push_back({std::move(surface), Lighting::lit});
+        if (!strip.is_whole) lines.push_back(part_lines(content, how, scene.view));
         add_strip_name(sheet, strip.name, strip.y + strip.times * whole.radius + 14);
     }
+    const DepthMap depth(scene);
+    // A line on the rim of what is seen stands beside its surface for one unit or another.
+    const Eigen::Vector3d beside = 1.5 * scene.view.mm_per_unit * scene.view.right;
+    const auto is_seen = [&](const Eigen::Vector3d& point)
+    {
+        return depth.shows(point, near_surface) || depth.shows(point + beside, near_surface) ||
+               depth.shows(point - beside, near_surface);
+    };
+    for (const auto& list : lines)
+        for (const auto& [from, to] : list)
+            if (is_seen((from + to) / 2))
+                add_line(sheet, {scene.view.on_sheet(from), scene.view.on_sheet(to)}, {1.3, ink, {}});
     add_foot(sheet, content);
     const double per_mm = near * scene.view.right.z();
     add_scale_bar(sheet, 1 / per_mm, {beside_bar(content.range), 48}, 240);
@@ -382,7 +415,7 @@ Page solid_deformed_page(const PictureContent& content)
     const DepthMap depth(scene);
     for (const auto& list : lines)
         for (const auto& [from, to] : list)
-            if (depth.shows((from + to) / 2, 2.0))
+            if (depth.shows((from + to) / 2, near_surface))
                 add_line(sheet, {scene.view.on_sheet(from), scene.view.on_sheet(to)}, {1.2, ink, {}});
     add_foot(sheet, content);
     sheet.text.push_back(

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "mesh/triangle.h"
+#include "post/flat_parts.h"
 #include "solver/solid_face.h"
 
 namespace splicewright
@@ -119,11 +120,6 @@ void for_triangles(const SolidFields& fields, const SolidSkinFace& face, int n, 
 }
 
 int parts_of_edge(const std::vector<SolidSkinFace>& skin) { return skin.size() < few_faces ? 4 : 2; }
-
-// The eight flat tetrahedra of an element; the octahedron in its middle around the line from the middle of 01 to that
-// of 23.
-constexpr std::array<std::array<std::size_t, 4>, 8> flat_parts{
-    {{0, 4, 6, 7}, {4, 1, 5, 8}, {6, 5, 2, 9}, {7, 8, 9, 3}, {4, 9, 5, 6}, {4, 9, 6, 7}, {4, 9, 7, 8}, {4, 9, 8, 5}}};
 
 // Distance of all points from a plane.
 Eigen::VectorXd distances(const SolidFields& fields, const HalfSpace& plane)

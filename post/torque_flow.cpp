@@ -9,6 +9,7 @@
 #include "cases/bar_shape.h"
 #include "post/drawn_section.h"
 #include "post/section_strength.h"
+#include "post/torque_places.h"
 
 namespace splicewright
 {
@@ -60,6 +61,26 @@ ParallelMember member(const Material& steel, double outer, double inner)
     return {{Millimetre(2 * outer), Millimetre(2 * inner)}, steel.elastic_modulus, steel.poisson_ratio};
 }
 
+}  // namespace
+
+std::vector<double> torque_places(const Case& asked)
+{
+    const auto end = [&](Side side)
+    {
+        const Bar& bar = *asked.bar[index(side)];
+        const double weld = sleeve_reach(*asked.sleeve, side) + asked.sleeve->weld.leg_on_bar.value();
+        return std::min(weld + beside_weld * bar.sections.front().diameter.value(), 0.98 * length_of(bar));
+    };
+    const double left = -end(Side::left), right = end(Side::right);
+    std::vector<double> places;
+    for (int i = 0; i < n_places; ++i) places.push_back(left + (right - left) * i / (n_places - 1));
+    // Where the stiffness jumps: both sides of it.
+    for (const double jump : {-sleeve_reach(*asked.sleeve, Side::left), 0.0, sleeve_reach(*asked.sleeve, Side::right)})
+        places.insert(places.end(), {jump - at_jump, jump + at_jump});
+    std::sort(places.begin(), places.end());
+    return places;
+}
+
 double share_by_stiffness(const Case& asked, double z)
 {
     const Sleeve& sleeve = *asked.sleeve;
@@ -76,8 +97,6 @@ double share_by_stiffness(const Case& asked, double z)
         .value.torsion;
 }
 
-}  // namespace
-
 std::vector<TorquePoint> torque_flow(const Case& asked, const MeridianAnswer& answer)
 {
     std::vector<TorquePoint> flow;
@@ -87,20 +106,7 @@ std::vector<TorquePoint> torque_flow(const Case& asked, const MeridianAnswer& an
     std::vector<bool> in_sleeve;
     for (const int region : fields.region_nodes.region)
         in_sleeve.push_back(!fields.mesh.region[std::size_t(region)].starts_with("bar"));
-    const auto end = [&](Side side)
-    {
-        const Bar& bar = *asked.bar[index(side)];
-        const double weld = sleeve_reach(*asked.sleeve, side) + asked.sleeve->weld.leg_on_bar.value();
-        return std::min(weld + beside_weld * bar.sections.front().diameter.value(), 0.98 * length_of(bar));
-    };
-    const double left = -end(Side::left), right = end(Side::right);
-    std::vector<double> places;
-    for (int i = 0; i < n_places; ++i) places.push_back(left + (right - left) * i / (n_places - 1));
-    // Where the stiffness jumps: both sides of it.
-    for (const double jump : {-sleeve_reach(*asked.sleeve, Side::left), 0.0, sleeve_reach(*asked.sleeve, Side::right)})
-        places.insert(places.end(), {jump - at_jump, jump + at_jump});
-    std::sort(places.begin(), places.end());
-    for (const double z : places)
+    for (const double z : torque_places(asked))
     {
         const Cut cut = cut_at(section, in_sleeve, z + n_hairs);
         flow.push_back({z, cut.sleeve / (cut.sleeve + cut.bar), share_by_stiffness(asked, z)});

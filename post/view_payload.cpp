@@ -4,10 +4,11 @@
 #include <fmt/format.h>
 
 #include <algorithm>
-#include <bit>
 #include <cmath>
-#include <cstring>
+#include <deque>
+#include <limits>
 #include <nlohmann/json.hpp>
+#include <span>
 
 #include "cases/bar_shape.h"
 #include "cases/problem.h"
@@ -15,8 +16,10 @@
 #include "post/drawn_section.h"
 #include "post/site_loads.h"
 #include "post/thinned_section.h"
+#include "post/view_bytes.h"
 #include "post/view_fields.h"
 #include "post/view_sites.h"
+#include "post/view_solid.h"
 
 namespace splicewright
 {
@@ -26,24 +29,13 @@ namespace
 using Json = nlohmann::ordered_json;
 
 // Where thinning starts; larger by this factor until the payload fits.
-constexpr double finest_share = 0.0025, coarsest_share = 0.04, coarser = 1.4;
-
-template <class Number>
-void append(std::string& bytes, Number value)
-{
-    static_assert(std::endian::native == std::endian::little);
-    std::array<char, sizeof(Number)> raw{};
-    std::memcpy(raw.data(), &value, sizeof(Number));
-    bytes.append(raw.data(), raw.size());
-}
-
-// The step of a channel whose largest value takes all of 15 bits.
-double step_of(const Eigen::VectorXd& channel) { return channel.cwiseAbs().maxCoeff() / 32767; }
+constexpr double finest_share = 0.0025, coarser = 1.4;
+constexpr int n_shares = 9;
 
 void append_channel(std::string& bytes, const Eigen::VectorXd& channel, const std::vector<int>& node)
 {
-    const double step = step_of(channel);
-    for (const int i : node) append(bytes, static_cast<std::int16_t>(step > 0 ? std::lround(channel(i) / step) : 0));
+    const double step = step_of(channel.cwiseAbs().maxCoeff());
+    for (const int i : node) append_in_steps(bytes, channel(i), step);
 }
 
 void append_spread(std::string& bytes, const Eigen::VectorXd& spread, const std::vector<int>& node)
@@ -56,13 +48,6 @@ void append_spread(std::string& bytes, const Eigen::VectorXd& spread, const std:
     }
 }
 
-template <std::size_t n>
-void append_indices(std::string& bytes, const std::vector<std::array<int, n>>& list)
-{
-    for (const std::array<int, n>& one : list)
-        for (const int i : one) append(bytes, static_cast<std::uint16_t>(i));
-}
-
 Json value_json(const SiteValue& value, bool has_error)
 {
     return has_error ? Json{value.value, value.error} : Json{value.value, nullptr};
@@ -73,7 +58,7 @@ Json sites_json(const Report& report, const Judgement& judgement, const std::vec
     Json list = Json::array();
     for (const SiteAnswer& site : judgement.answer.sites)
     {
-        Json json{{"id", site.id}, {"row", nullptr}, {"loads", Json::array()}};
+        Json json{{"id", site.id}, {"row", nullptr}, {"goes_round", goes_round(site.id)}, {"loads", Json::array()}};
         if (const CheckRow* row = row_of_site(report, site.id)) json["row"] = row_mark(row->id);
         for (const ViewLoad& one : loads)
         {
@@ -85,6 +70,22 @@ Json sites_json(const Report& report, const Judgement& judgement, const std::vec
                                      {"principal", value_json(told.principal, told.has_error)},
                                      {"shear", value_json(told.shear, told.has_error)}});
         }
+        list.push_back(std::move(json));
+    }
+    if (!judgement.solid || !judgement.judged_by_solid) return list;
+    // Weld metal that ends sharply has a force and no stress.
+    for (const auto& [site, place] : judgement.solid->weld_metal)
+    {
+        const CheckRow* row = row_of_site(report, site);
+        if (row == nullptr) continue;
+        Json json{{"id", site}, {"row", row_mark(row->id)}, {"goes_round", false}, {"loads", Json::array()}};
+        for (std::size_t k = 0; k < loads.size(); ++k)
+            json["loads"].push_back({{"z", place.z()},
+                                     {"r", std::hypot(place.x(), place.y())},
+                                     {"theta", std::atan2(place.y(), place.x())},
+                                     {"von_mises", nullptr},
+                                     {"principal", nullptr},
+                                     {"shear", nullptr}});
         list.push_back(std::move(json));
     }
     return list;
@@ -117,7 +118,15 @@ struct Packed
     std::string bytes;
 };
 
-Packed packed(const Report& report, const Judgement& judgement, const std::vector<ViewLoad>& loads, double share)
+// A scenario, and what of the solid model stands for it: nothing where the section is swept.
+struct Viewed
+{
+    const Judgement* judgement;
+    const SolidFields* solid;
+};
+
+Packed packed_section(const Report& report, const Judgement& judgement, const std::vector<ViewLoad>& loads,
+                      double share)
 {
     const SolvedFields& fields = judgement.answer.fields;
     const CombinedLoad load = peak_load(report.asked);
@@ -137,7 +146,7 @@ Packed packed(const Report& report, const Judgement& judgement, const std::vecto
         for (const Eigen::VectorXd& channel : field.channel)
         {
             append_channel(bytes, channel, section.node);
-            steps.push_back(step_of(channel));
+            steps.push_back(step_of(channel.cwiseAbs().maxCoeff()));
         }
         append_spread(spreads, field.spread, section.node);
         field_list.push_back(
@@ -160,6 +169,59 @@ Packed packed(const Report& report, const Judgement& judgement, const std::vecto
                      {"fields", field_list},
                      {"share", share},
                      {"missed", share * highest},
+                     {"movement_error", movement_error(report.asked, judgement.answer)},
+                     {"sites", sites_json(report, judgement, loads)}};
+    return scenario;
+}
+
+// Of a load the three stresses and the movement, at the points of the view.
+Json packed_load(std::string& bytes, const SolidFields& fields, const SolidLoadFields& load,
+                 const std::vector<int>& point)
+{
+    Json steps;
+    for (const auto& [name, values] : {std::pair{"von_mises", &load.von_mises}, std::pair{"principal", &load.principal},
+                                       std::pair{"shear", &load.shear}})
+    {
+        const double step = step_of(values->maxCoeff());
+        steps[name] = step;
+        for (const int i : point) append_in_steps(bytes, (*values)(i), step);
+    }
+    const Eigen::Matrix3Xf moved = seen_from_the_joint(fields, load.displacement);
+    const double step = step_of(moved.cwiseAbs().maxCoeff());
+    steps["movement"] = step;
+    for (const int i : point)
+        for (int row = 0; row < 3; ++row) append_in_steps(bytes, moved(row, i), step);
+    return steps;
+}
+
+Packed packed_solid(const Report& report, const Viewed& viewed, const std::vector<ViewLoad>& loads, double share)
+{
+    const SolidFields& fields = *viewed.solid;
+    const ViewSolid view = view_solid(fields, share);
+    Packed scenario;
+    std::string& bytes = scenario.bytes;
+    const double place_step = step_of(fields.place.cwiseAbs().maxCoeff());
+    for (const int i : view.point)
+        for (int row = 0; row < 3; ++row) append_in_steps(bytes, fields.place(row, i), place_step);
+    Json steps = Json::array();
+    for (const SolidLoadFields& load : fields.each) steps.push_back(packed_load(bytes, fields, load, view.point));
+    append_indices(bytes, view.middle);
+    append_indices(bytes, view.element);
+    append_indices(bytes, view.edge);
+    for (const std::uint8_t sides : view.sides) append(bytes, sides);
+    if (view.point.size() > std::numeric_limits<std::uint16_t>::max()) bytes.append(most_payload_bytes, '\0');
+    const Judgement& judgement = *viewed.judgement;
+    scenario.json = {{"name", judgement.answer.scenario.name},
+                     {"outcome", outcome(judgement)},
+                     {"solid", true},
+                     {"points", view.point.size()},
+                     {"corners", view.corners()},
+                     {"elements", view.element.size()},
+                     {"edges", view.edge.size()},
+                     {"place_step", place_step},
+                     {"steps", steps},
+                     {"share", share},
+                     {"missed", share * double(fields.von_mises.maxCoeff())},
                      {"movement_error", movement_error(report.asked, judgement.answer)},
                      {"sites", sites_json(report, judgement, loads)}};
     return scenario;
@@ -195,14 +257,15 @@ Json header(const Report& report, const std::vector<ViewLoad>& loads)
     return json;
 }
 
-std::string with_share(const Report& report, const std::vector<const Judgement*>& judgements, double share)
+std::string with_share(const Report& report, std::span<const Viewed> scenarios, double share)
 {
     const std::vector<ViewLoad> loads = view_loads(report.asked);
     Json head = header(report, loads);
     std::string arrays;
-    for (const Judgement* judgement : judgements)
+    for (const Viewed& viewed : scenarios)
     {
-        Packed one = packed(report, *judgement, loads, share);
+        Packed one = viewed.solid != nullptr ? packed_solid(report, viewed, loads, share)
+                                             : packed_section(report, *viewed.judgement, loads, share);
         head["scenarios"].push_back(std::move(one.json));
         arrays += one.bytes;
     }
@@ -212,22 +275,42 @@ std::string with_share(const Report& report, const std::vector<const Judgement*>
     return bytes + text + arrays;
 }
 
+double share_of(int step) { return finest_share * std::pow(coarser, step); }
+
 // The finest that fits; empty where none does.
-std::string fitting(const Report& report, const std::vector<const Judgement*>& judgements)
+std::string fitting(const Report& report, std::span<const Viewed> scenarios)
 {
-    for (double share = finest_share; share <= coarsest_share; share *= coarser)
-        if (std::string bytes = with_share(report, judgements, share); bytes.size() <= most_payload_bytes) return bytes;
-    return {};
+    const auto tried = [&](int step) { return with_share(report, scenarios, share_of(step)); };
+    std::string coarsest = tried(n_shares - 1);
+    const std::size_t most = scenarios.front().solid != nullptr ? most_solid_payload_bytes : most_payload_bytes;
+    if (coarsest.size() > most) return {};
+    for (int step = 0; step < n_shares - 1; ++step)
+        if (std::string bytes = tried(step); bytes.size() <= most) return bytes;
+    return coarsest;
 }
 
 }  // namespace
 
 ViewPayload view_payload(const Report& report)
 {
-    std::vector<const Judgement*> all{&report.sound};
-    for (const Judgement& judgement : report.what_if) all.push_back(&judgement);
-    if (std::string bytes = fitting(report, all); !bytes.empty()) return {bytes, true};
-    return {fitting(report, {&report.sound}), false};
+    std::deque<SolidFields> thin;  // keeps its places
+    const auto viewed = [&](const Judgement& judgement) -> Viewed
+    {
+        if (!shows_solid(judgement)) return {&judgement, nullptr};
+        if (judgement.solid->is_thinned) return {&judgement, &*judgement.solid};
+        thin.push_back(thinned(*judgement.solid));
+        return {&judgement, &thin.back()};
+    };
+    std::vector<Viewed> all{viewed(report.sound)};
+    for (const Judgement& judgement : report.what_if) all.push_back(viewed(judgement));
+    for (std::size_t n = all.size(); n > 0; --n)
+        if (std::string bytes = fitting(report, std::span(all).first(n)); !bytes.empty()) return {bytes, n};
+    return {};
+}
+
+bool shows_solid(const Judgement& judgement)
+{
+    return judgement.judged_by_solid && judgement.solid && !judgement.solid->each.empty();
 }
 
 }  // namespace splicewright

@@ -3,6 +3,7 @@
 
 #include <fmt/format.h>
 
+#include <algorithm>
 #include <array>
 #include <cmath>
 
@@ -59,7 +60,7 @@ ViewSite view_site(const SiteAnswer& site, const CombinedLoad& load)
         told.von_mises.value = peak.von_mises;
         told.z = peak.z;
         told.r = peak.r;
-        told.theta = peak.theta;
+        told.theta = bracket.around.size() > 0 ? peak.around : peak.theta;
     }
     told.von_mises.error = told.von_mises.value * error_share(site, load, &UnitPeak::von_mises);
     told.principal.error = told.principal.value * error_share(site, load, &UnitPeak::principal);
@@ -73,6 +74,12 @@ const CheckRow* row_of_site(const Report& report, const std::string& site)
     for (const CheckRow& row : report.sound.checks)
         if (row.site == site && row.valid() && (found == nullptr || row.utilisation > found->utilisation)) found = &row;
     return found;
+}
+
+bool goes_round(const std::string& site)
+{
+    return std::ranges::none_of(std::array{"lap-corner", "plug-edge", "weld-end", "throat"},
+                                [&](const char* local) { return site.starts_with(local); });
 }
 
 std::string row_mark(const std::string& check_id) { return "check-" + check_id; }

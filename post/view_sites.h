@@ -31,11 +31,15 @@ struct SiteValue
 struct ViewSite
 {
     std::string id;
-    double z = 0, r = 0, theta = 0;  // where the von Mises stress is largest, mm and rad
+    double z = 0, r = 0, theta = 0;  // where the von Mises stress is largest, mm and rad; theta from the plane of
+                                     // bending, of the solid model from that of the lap
     SiteValue von_mises, principal, shear;
     bool has_error = true;  // not under the press fit alone, which the error bars do not weigh
 };
 ViewSite view_site(const SiteAnswer& site, const CombinedLoad& load);
+
+// False of a site that is one place of the solid model, not an edge or a surface around the shaft.
+bool goes_round(const std::string& site);
 
 // The check that governs the site in the sound splice; nullptr without one.
 const CheckRow* row_of_site(const Report& report, const std::string& site);

@@ -173,7 +173,7 @@ void refuse_what_does_not_fit(const Case& asked, const SolidBudget& budget)
 std::optional<SolidFields> fields_of(const SolidLevel& level, const SolidShowing& showing)
 {
     if (showing.detail == SolidDetail::none) return std::nullopt;
-    SolidFields fields = solid_fields(level, showing.load);
+    SolidFields fields = solid_fields(level, showing.load, showing.each);
     return showing.detail == SolidDetail::thinned ? thinned(fields) : std::move(fields);
 }
 

@@ -32,6 +32,7 @@ struct SolidShowing
 {
     SolidDetail detail = SolidDetail::none;
     CombinedLoad load;
+    std::vector<CombinedLoad> each = {};  // see solid_fields
 };
 
 struct SolidEvidence

@@ -4,10 +4,13 @@
 #include <Eigen/Eigenvalues>
 #include <algorithm>
 #include <cmath>
+#include <map>
 #include <numbers>
+#include <set>
 
 #include "mesh/solid_flat.h"
 #include "solver/solid_bars.h"
+#include "solver/solid_face.h"
 #include "solver/solid_level.h"
 #include "solver/solid_stress.h"
 #include "solver/surface_fit.h"
@@ -21,17 +24,78 @@ using Stresses = Eigen::Matrix<double, 6, Eigen::Dynamic>;
 constexpr int angles_of_turn = 120;      // as site_peak
 constexpr int angles_of_principal = 40;  // within 1 - cos 4.5 deg, 0.3 %, of the part of bending
 
-// Stress at all points, by what does not turn and by bending towards two directions.
-struct Parts
+// What adds up to a load: bending towards two directions, and what does not turn with it.
+enum class Share
 {
-    std::array<Stresses, 3> at;  // steady, towards x, towards y
+    towards_x,
+    towards_y,
+    torsion,
+    axial,
+    press,
 };
 
-std::array<Eigen::Matrix3Xd, 3> displacements_under(const SolidUnitDisplacements& unit, const CombinedLoad& load)
+// Its parts that are not nothing, each as large as in the load.
+struct LoadParts
 {
-    Eigen::Matrix3Xd steady = load.torque * unit.torsion + load.axial * unit.axial;
-    if (unit.press.size() > 0) steady += load.press * unit.press;
-    return {std::move(steady), load.bending * unit.towards_x, load.bending * unit.towards_y};
+    std::vector<Share> share;
+    std::vector<Eigen::Matrix3Xd> displacement;
+};
+
+double amount(const CombinedLoad& load, Share share)
+{
+    switch (share)
+    {
+        case Share::torsion: return load.torque;
+        case Share::axial: return load.axial;
+        case Share::press: return load.press;
+        default: return load.bending;
+    }
+}
+
+LoadParts parts_of(const SolidUnitDisplacements& unit, const CombinedLoad& load)
+{
+    LoadParts parts;
+    for (const auto& [share, displacement] :
+         {std::pair{Share::towards_x, &unit.towards_x}, std::pair{Share::towards_y, &unit.towards_y},
+          std::pair{Share::torsion, &unit.torsion}, std::pair{Share::axial, &unit.axial},
+          std::pair{Share::press, &unit.press}})
+    {
+        if (amount(load, share) == 0 || displacement->size() == 0) continue;
+        parts.share.push_back(share);
+        parts.displacement.emplace_back(amount(load, share) * *displacement);
+    }
+    return parts;
+}
+
+// Stress of each part, [parts].
+using PartStress = std::vector<Stress6>;
+
+// What of it a load has: that which does not turn, and bending towards two directions.
+struct Turning
+{
+    Stress6 steady = Stress6::Zero(), x = Stress6::Zero(), y = Stress6::Zero();
+};
+
+Turning turning(const LoadParts& parts, const PartStress& stress, const CombinedLoad& load)
+{
+    Turning sum;
+    for (std::size_t p = 0; p < parts.share.size(); ++p)
+    {
+        if (amount(load, parts.share[p]) == 0) continue;
+        Stress6& part = parts.share[p] == Share::towards_x   ? sum.x
+                        : parts.share[p] == Share::towards_y ? sum.y
+                                                             : sum.steady;
+        part += stress[p];
+    }
+    return sum;
+}
+
+Eigen::Matrix3Xd towards_x(const LoadParts& parts, const CombinedLoad& load, Eigen::Index n)
+{
+    Eigen::Matrix3Xd sum = Eigen::Matrix3Xd::Zero(3, n);
+    for (std::size_t p = 0; p < parts.share.size(); ++p)
+        if (parts.share[p] != Share::towards_y && amount(load, parts.share[p]) != 0) sum += parts.displacement[p];
+    return sum;
 }
 
 Stress6 in_space(const Eigen::Matrix3d& frame, const Stress6& s)
@@ -65,8 +129,9 @@ const std::array<std::array<double, 2>, angles_of_turn>& turn()
     return angles;
 }
 
-double worst_von_mises(const Stress6& steady, const Stress6& x, const Stress6& y)
+double worst_von_mises(const Turning& stress)
 {
+    const auto& [steady, x, y] = stress;
     const double still = mises_product(steady, steady), sx = mises_product(steady, x), sy = mises_product(steady, y),
                  xx = mises_product(x, x), yy = mises_product(y, y), xy = mises_product(x, y);
     if (xx == 0 && yy == 0) return std::sqrt(still);
@@ -76,8 +141,9 @@ double worst_von_mises(const Stress6& steady, const Stress6& x, const Stress6& y
     return std::sqrt(worst);
 }
 
-double worst_principal(const Stress6& steady, const Stress6& x, const Stress6& y)
+double worst_principal(const Turning& stress)
 {
+    const auto& [steady, x, y] = stress;
     double worst = 0;
     const bool is_steady = x.isZero(0) && y.isZero(0);
     constexpr std::size_t step = angles_of_turn / angles_of_principal;
@@ -95,10 +161,50 @@ double worst_principal(const Stress6& steady, const Stress6& x, const Stress6& y
     return worst;
 }
 
+// Shear stress around the axis at a place, on faces across the axis and around it: what carries torque.
+double worst_shear(const Turning& stress, const Eigen::Vector3d& place)
+{
+    const double r = std::hypot(place.x(), place.y());
+    const double c = r > 0 ? place.x() / r : 1, s = r > 0 ? place.y() / r : 0;
+    const auto around = [&](const Stress6& at)
+    { return Eigen::Vector2d(c * s * (at(1) - at(0)) + (c * c - s * s) * at(3), c * at(4) - s * at(5)); };
+    const Eigen::Vector2d steady = around(stress.steady), x = around(stress.x), y = around(stress.y);
+    double worst = 0;
+    for (const auto& [cos, sin] : turn()) worst = std::max(worst, (steady + cos * x + sin * y).squaredNorm());
+    return std::sqrt(worst);
+}
+
 // A face that may carry pressure: its metal is read from below.
 bool may_be_pressed(const SolidMesh& mesh, const std::string& face)
 {
     return face.ends_with(other_side_suffix) || mesh.pairs.contains(face);
+}
+
+// Named faces with metal on both sides: sections through fused metal, no surfaces.
+std::set<std::string> faces_inside(const SolidMesh& mesh)
+{
+    const auto sorted = [](std::array<std::int32_t, 3> corner)
+    {
+        std::ranges::sort(corner);
+        return corner;
+    };
+    const auto first_face = [&](const std::vector<SolidMesh::Face>& list)
+    {
+        const auto& nodes = list.front().nodes;
+        return sorted({nodes[0], nodes[1], nodes[2]});
+    };
+    std::map<std::array<std::int32_t, 3>, int> elements_at;
+    for (const auto& [name, list] : mesh.faces)
+        if (!list.empty()) elements_at[first_face(list)] = 0;
+    for (const auto& element : mesh.elements)
+        for (const auto& face : element_faces)
+            if (const auto found = elements_at.find(sorted({element[face[0]], element[face[1]], element[face[2]]}));
+                found != elements_at.end())
+                ++found->second;
+    std::set<std::string> inside;
+    for (const auto& [name, list] : mesh.faces)
+        if (!list.empty() && elements_at.at(first_face(list)) > 1) inside.insert(name);
+    return inside;
 }
 
 // Values of the surface in the place of those of the elements.
@@ -107,20 +213,22 @@ class Surface
 public:
     explicit Surface(const SolidLevel& level) : level_(level)
     {
+        const std::set<std::string> inside = faces_inside(level.mesh.mesh);
         for (const auto& [name, list] : level.mesh.mesh.faces)
         {
+            if (inside.contains(name)) continue;
             faces_.push_back(list);
             pressed_.push_back(may_be_pressed(level.mesh.mesh, name));
         }
     }
 
-    void read(const std::array<Eigen::Matrix3Xd, 3>& displacement, const SolidStress& entries,
-              const std::array<Stresses, 3>& below)
+    void read(const LoadParts& parts, const SolidStress& entries, const std::vector<Stresses>& below)
     {
-        for (std::size_t part = 0; part < 3; ++part)
+        local_.resize(parts.displacement.size());
+        for (std::size_t part = 0; part < local_.size(); ++part)
         {
             const FreeSurfaceStress surface =
-                free_surface_stress(level_.mesh.mesh, level_.steel, displacement[part], faces_);
+                free_surface_stress(level_.mesh.mesh, level_.steel, parts.displacement[part], faces_);
             if (part == 0) set_places(surface, entries);
             local_[part].resize(6, n_places());
             for (Eigen::Index i = 0; i < n_places(); ++i)
@@ -139,11 +247,12 @@ public:
     {
         return entry_[static_cast<std::size_t>(place)];
     }
-    [[nodiscard]] std::array<Stress6, 3> fitted(Eigen::Index place) const
+    [[nodiscard]] PartStress fitted(Eigen::Index place) const
     {
-        std::array<Stress6, 3> sum{Stress6::Zero(), Stress6::Zero(), Stress6::Zero()};
+        PartStress sum(local_.size(), Stress6::Zero());
         for (const FitWeight& weight : fit_weights(places_, static_cast<std::int32_t>(place)))
-            for (std::size_t part = 0; part < 3; ++part) sum[part] += weight.weight * local_[part].col(weight.place);
+            for (std::size_t part = 0; part < sum.size(); ++part)
+                sum[part] += weight.weight * local_[part].col(weight.place);
         for (Stress6& one : sum) one = in_space(places_.frame[static_cast<std::size_t>(place)], one);
         return sum;
     }
@@ -181,33 +290,34 @@ private:
     FramedPlaces places_;
     std::vector<bool> is_free_;
     std::vector<std::vector<std::int64_t>> entry_;
-    std::array<Stresses, 3> local_;
+    std::vector<Stresses> local_;  // by part
 };
 
-// Stress of a bracket at all points; at an edge the surface that is loaded more.
-Parts stress_parts(const SolidLevel& level, const std::array<Eigen::Matrix3Xd, 3>& displacement)
+// Stress of a bracket's parts at all points; at an edge the surface that the whole load stresses more.
+std::vector<Stresses> stress_of(const SolidLevel& level, const LoadParts& parts, const CombinedLoad& load)
 {
-    Parts parts;
     const SolidMesh& mesh = level.mesh.mesh;
-    SolidStress entries = recovered_stress(mesh, level.steel, displacement[0]);
-    parts.at[0] = std::move(entries.value);
-    for (const std::size_t part : {1UL, 2UL})
-        parts.at[part] = recovered_stress(mesh, level.steel, displacement[part]).value;
+    std::vector<Stresses> at;
+    if (parts.share.empty()) return at;
+    SolidStress entries = recovered_stress(mesh, level.steel, parts.displacement.front());
+    at.push_back(std::move(entries.value));
+    for (std::size_t part = 1; part < parts.share.size(); ++part)
+        at.push_back(recovered_stress(mesh, level.steel, parts.displacement[part]).value);
     Surface surface(level);
-    surface.read(displacement, entries, parts.at);
-    Eigen::VectorXd known = Eigen::VectorXd::Constant(parts.at[0].cols(), -1);
+    surface.read(parts, entries, at);
+    Eigen::VectorXd known = Eigen::VectorXd::Constant(at.front().cols(), -1);
     for (Eigen::Index i = 0; i < surface.n_places(); ++i)
     {
-        const std::array<Stress6, 3> stress = surface.fitted(i);
-        const double worst = worst_von_mises(stress[0], stress[1], stress[2]);
+        const PartStress stress = surface.fitted(i);
+        const double worst = worst_von_mises(turning(parts, stress, load));
         for (const std::int64_t point : surface.points(i))
         {
             if (worst <= known(point)) continue;
             known(point) = worst;
-            for (std::size_t part = 0; part < 3; ++part) parts.at[part].col(point) = stress[part];
+            for (std::size_t part = 0; part < at.size(); ++part) at[part].col(point) = stress[part];
         }
     }
-    return parts;
+    return at;
 }
 
 void add_mesh(SolidFields& fields, const SolidLevel& level)
@@ -260,29 +370,46 @@ const SolidBracket& shown_bracket(const SolidLevel& level)
 
 }  // namespace
 
-SolidFields solid_fields(const SolidLevel& level, const CombinedLoad& load)
+SolidFields solid_fields(const SolidLevel& level, const CombinedLoad& load, const std::vector<CombinedLoad>& each)
 {
     SolidFields fields;
     fields.load = load;
     add_mesh(fields, level);
-    const auto n = static_cast<Eigen::Index>(fields.size());
-    fields.von_mises.setZero(n), fields.principal.setZero(n);
+    const auto n = static_cast<Eigen::Index>(fields.size()),
+               n_nodes = static_cast<Eigen::Index>(level.mesh.mesh.nodes.size());
+    const Eigen::VectorXf nothing = Eigen::VectorXf::Zero(n);
+    fields.von_mises = fields.principal = nothing;
+    fields.stress.setZero(6, n);
+    for (const CombinedLoad& one : each) fields.each.push_back({one, nothing, nothing, nothing, {}});
+    const auto raise = [](float& known, double value) { known = std::max(known, static_cast<float>(value)); };
     const SolidBracket& shown = shown_bracket(level);
     for (const SolidBracket& bracket : level.brackets)
     {
-        const std::array<Eigen::Matrix3Xd, 3> displacement = displacements_under(bracket.unit, load);
-        const Parts parts = stress_parts(level, displacement);
+        const LoadParts parts = parts_of(bracket.unit, load);
+        const std::vector<Stresses> stress = stress_of(level, parts, load);
+        PartStress at(stress.size());
         for (Eigen::Index i = 0; i < n; ++i)
         {
-            const Stress6 steady = parts.at[0].col(i), x = parts.at[1].col(i), y = parts.at[2].col(i);
-            fields.von_mises(i) = std::max(fields.von_mises(i), static_cast<float>(worst_von_mises(steady, x, y)));
-            const double principal = worst_principal(steady, x, y);
+            for (std::size_t part = 0; part < at.size(); ++part) at[part] = stress[part].col(i);
+            const Turning all = turning(parts, at, load);
+            raise(fields.von_mises(i), worst_von_mises(all));
+            const double principal = worst_principal(all);
             if (std::abs(principal) > std::abs(fields.principal(i)))
                 fields.principal(i) = static_cast<float>(principal);
+            for (SolidLoadFields& one : fields.each)
+            {
+                const Turning its = turning(parts, at, one.load);
+                raise(one.von_mises(i), worst_von_mises(its));
+                raise(one.principal(i), std::abs(worst_principal(its)));
+                raise(one.shear(i), worst_shear(its, fields.place.col(i)));
+            }
+            if (&bracket == &shown) fields.stress.col(i) = (all.steady + all.x).cast<float>();
         }
         if (&bracket != &shown) continue;
-        fields.stress = (parts.at[0] + parts.at[1]).cast<float>();
-        fields.displacement = (displacement[0] + displacement[1]).cast<float>()(Eigen::all, fields.node);
+        const auto moved = [&](const CombinedLoad& by)
+        { return Eigen::Matrix3Xf(towards_x(parts, by, n_nodes).cast<float>()(Eigen::all, fields.node)); };
+        fields.displacement = moved(load);
+        for (SolidLoadFields& one : fields.each) one.displacement = moved(one.load);
     }
     for (const WeldMetalForce& metal : shown.weld_metal) fields.weld_metal.push_back({metal.site, metal.place});
     if (shown.contact) fields.contact = contact_fields(level, *shown.contact);

@@ -30,6 +30,14 @@ struct SolidNamedPlace
     Eigen::Vector3d place{0, 0, 0};
 };
 
+// The worst over a turn of the bending and over the brackets under one load, and the movement.
+struct SolidLoadFields
+{
+    CombinedLoad load;
+    Eigen::VectorXf von_mises, principal, shear;  // [n] MPa, none negative; shear: sqrt(rt^2 + tz^2), around the axis
+    Eigen::Matrix3Xf displacement;                // [3, n] mm, bending towards +x
+};
+
 // What files and pictures show of the solid model: one mesh, and its fields under one load. A node stands here once for
 // each region that it belongs to, and once for each side of an unfused face: no value is averaged across either.
 struct SolidFields
@@ -49,12 +57,15 @@ struct SolidFields
     std::vector<std::int32_t> element_region;
     std::vector<SolidContactFields> contact;
     std::vector<SolidNamedPlace> weld_metal;
+    std::vector<SolidLoadFields> each;  // of further loads, where they were asked for
+    bool is_thinned = false;
 
     [[nodiscard]] std::size_t size() const { return node.size(); }
 };
 
 // Of a solved mesh; displacement and stress of the last bracket whose lap touches, else of the first one.
-SolidFields solid_fields(const SolidLevel& level, const CombinedLoad& load);
+// each: loads made of parts of `load`, as large as there.
+SolidFields solid_fields(const SolidLevel& level, const CombinedLoad& load, const std::vector<CombinedLoad>& each = {});
 
 // The same values on the mesh before each of its elements was parted in eight; see nested_solid_meshes. Contact as it
 // was.

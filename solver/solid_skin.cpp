@@ -79,6 +79,7 @@ SolidFields thinned(const SolidFields& fine)
     thin.region = fine.region;
     thin.contact = fine.contact;
     thin.weld_metal = fine.weld_metal;
+    thin.is_thinned = true;
     std::vector<std::int32_t> kept, number(fine.size(), -1);
     for (std::size_t e = 0; e < fine.element.size(); e += 8)
     {
@@ -100,6 +101,9 @@ SolidFields thinned(const SolidFields& fine)
     thin.place = columns(fine.place, kept), thin.displacement = columns(fine.displacement, kept);
     thin.stress = columns(fine.stress, kept);
     thin.von_mises = fine.von_mises(kept), thin.principal = fine.principal(kept);
+    for (const SolidLoadFields& one : fine.each)
+        thin.each.push_back(
+            {one.load, one.von_mises(kept), one.principal(kept), one.shear(kept), columns(one.displacement, kept)});
     return thin;
 }
 

@@ -28,6 +28,17 @@ export class Camera {
     this.turn.above = Math.max(-steepest, Math.min(steepest, this.turn.above + above));
   }
 
+  // The view of the start with the shaft turned about its axis, so that what stood at 0 stands at theta.
+  turnAround(theta) {
+    const [a, b] = [startTurn.above * degree, startTurn.around * degree];
+    const from = Math.atan2(Math.cos(a) * Math.cos(b), Math.sin(a));
+    const across = Math.hypot(Math.sin(a), Math.cos(a) * Math.cos(b));
+    const above = Math.asin(across * Math.cos(from + theta));
+    const limited = Math.max(-steepest, Math.min(steepest, above / degree));
+    this.turn = { above: limited,
+      around: Math.atan2(Math.cos(a) * Math.sin(b), across * Math.sin(from + theta)) / degree };
+  }
+
   slideBy(pixelsRight, pixelsDown) {
     const { right, up } = this.axes();
     const mm = this.mmPerPixel();

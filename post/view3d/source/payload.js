@@ -34,7 +34,24 @@ function readField(next, told, n) {
   return field;
 }
 
+// Of the solid model: place [3, n] mm, and of each load of the view three stresses [n] MPa and moved [3, n] mm.
+function readSolid(next, told) {
+  const n = told.points;
+  const inSteps = (length, step) => Float32Array.from(next(Int16Array, length), (value) => value * step);
+  const scenario = { ...told, place: inSteps(3 * n, told.place_step) };
+  scenario.loads = told.steps.map((step) => ({ von_mises: inSteps(n, step.von_mises), principal: inSteps(n, step.principal),
+    shear: inSteps(n, step.shear), moved: inSteps(3 * n, step.movement) }));
+  scenario.middle = next(Uint16Array, 2 * (n - told.corners));
+  scenario.element = next(Uint16Array, 4 * told.elements);
+  scenario.edge = next(Uint16Array, 2 * told.edges);
+  scenario.sides = next(Uint8Array, told.elements);
+  scenario.z = Float32Array.from({ length: n }, (_, i) => scenario.place[3 * i + 2]);
+  scenario.r = Float32Array.from({ length: n }, (_, i) => Math.hypot(scenario.place[3 * i], scenario.place[3 * i + 1]));
+  return scenario;
+}
+
 function readScenario(next, told, spreadStep) {
+  if (told.solid) return readSolid(next, told);
   const n = told.points;
   const scenario = { ...told, z: next(Float32Array, n), r: next(Float32Array, n) };
   scenario.fields = told.fields.map((field) => readField(next, field, n));

@@ -5,7 +5,7 @@
 export function seen(surfaces, camera) {
   const axes = camera.axes(), mm = camera.mmPerPixel();
   return surfaces.map((surface) => {
-    const n = surface.at.length;
+    const n = surface.points.length / 3;
     const screen = new Float32Array(3 * n);
     for (let i = 0; i < n; ++i) {
       const x = surface.points[3 * i] - camera.centre[0], y = surface.points[3 * i + 1] - camera.centre[1],
@@ -42,8 +42,10 @@ export function pick(views, x, y) {
 }
 
 // Value, spread and place of a picked point: interpolated between the corners of its triangle as the colours are.
+// A spread of null: no error bar is known there.
 export function told(hit) {
   const { surface, corner, weight } = hit;
+  if (surface.read) return surface.read(corner, weight);
   const { fields } = surface.section;
   const mixed = (of) => corner.reduce((sum, p, k) => sum + weight[k] * of(p), 0);
   return {

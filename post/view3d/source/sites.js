@@ -3,10 +3,12 @@
 import { valueAt } from './fields.js';
 import { anglesOf, placeOf } from './solid.js';
 import { pick } from './pick.js';
+import { isKept as isInBody, nearestPoint as nearestInBody, valuesOf } from './tetrahedra.js';
 import { made } from './controls.js';
 import { withError } from './words.js';
 
 const nearInDepth = 0.6; // mm: a mark on a face is not behind that face
+const nearInBody = 0.6; // mm: a place of a site has a point of the mesh that near
 const fullTurn = 2 * Math.PI;
 
 function nearestPoint(fields, { z, r }) {
@@ -18,14 +20,18 @@ function nearestPoint(fields, { z, r }) {
   return best;
 }
 
-// { value, error } of a site; a movement is read from the field.
+const inSpace = ({ z, r }, theta) => [r * Math.cos(theta), r * Math.sin(theta), z];
+
+// { value, error } of a site; a movement is read from the field. A value of null: it has no stress of its own.
 export function siteValue(site, load, quantity, scenario, fields, largestMovement) {
   const place = site.loads[load];
   if (quantity.key !== 'movement') {
-    const [value, error] = place[quantity.key];
+    const [value, error] = place[quantity.key] ?? [null, null];
     return { value, error };
   }
-  const value = valueAt(fields, quantity, nearestPoint(fields, place), place.theta);
+  const value = scenario.solid
+    ? valuesOf(scenario, load, quantity)[nearestInBody(scenario, inSpace(place, place.theta)).point]
+    : valueAt(fields, quantity, nearestPoint(fields, place), place.theta);
   return { value, error: value * scenario.movement_error + largestMovement * scenario.share };
 }
 
@@ -44,6 +50,23 @@ export function visibleSpot(site, load, section, cut, factor, camera, views) {
   const [width, height] = camera.size;
   for (const theta of candidates) {
     const [x, y, depth] = camera.project(placeOf(section.fields, point, theta, factor, place));
+    if (x < 0 || y < 0 || x > width || y > height) continue;
+    const hit = pick(views, x, y);
+    if (!hit || hit.depth <= depth + nearInDepth) return [x, y];
+  }
+  return null;
+}
+
+// Where a site of the solid model can be seen: where it is worst, or on a cut face that meets the same weld or notch.
+export function visibleSpotOfBody(scenario, site, load, cut, factor, camera, views) {
+  const place = site.loads[load];
+  const { moved } = scenario.loads[load];
+  const [width, height] = camera.size;
+  for (const theta of [place.theta, ...(site.goes_round ? anglesOf(cut).faces : [])]) {
+    const here = inSpace(place, theta);
+    const { point, away } = nearestInBody(scenario, here);
+    if (!isInBody(cut, here, nearInDepth) || away > nearInBody) continue;
+    const [x, y, depth] = camera.project(here.map((value, k) => value + factor * moved[3 * point + k]));
     if (x < 0 || y < 0 || x > width || y > height) continue;
     const hit = pick(views, x, y);
     if (!hit || hit.depth <= depth + nearInDepth) return [x, y];

@@ -9,8 +9,9 @@ import { Labels } from './labels.js';
 import { pick, seen, told } from './pick.js';
 import { rangeOf } from './range.js';
 import { Scene } from './scene.js';
-import { siteList, siteValue, tellValues, visibleSpot } from './sites.js';
+import { siteList, siteValue, tellValues, visibleSpot, visibleSpotOfBody } from './sites.js';
 import { anglesOf, cutFaces, faceLines, sectionOf, sweptSkin } from './solid.js';
+import { cutOpen, hasUnjoined } from './tetrahedra.js';
 import { factorsUpTo, millimetres, rounded, withError } from './words.js';
 
 const besideSleeve = 1, mostMovement = 0.5; // shares of the largest radius
@@ -60,9 +61,10 @@ export class View {
       ['Turn up', () => this.turn(0, turnKeys)], ['Turn down', () => this.turn(0, -turnKeys)],
       ['Nearer', () => this.zoom(zoomStep())], ['Farther', () => this.zoom(1 / zoomStep())],
       ['Start view', () => this.home()], ['Whole shaft', () => this.lookAt(this.extent())]]);
+    this.note = made('p', { class: 'view3d-note' });
     host.append(this.controls.box, this.stage, this.told, this.bar.box, moves,
       made('p', { class: 'view3d-note', id: 'view3d-how-to' }, howTo),
-      this.sitesBox, made('p', { class: 'view3d-note' }, this.noteOnErrors()));
+      this.sitesBox, this.note);
     this.scene = new Scene(canvas, this.colours);
     this.labels = new Labels(overlay);
     listen(this.stage, {
@@ -77,27 +79,35 @@ export class View {
   }
 
   noteOnErrors() {
-    const { share } = this.data.scenarios[0];
+    const { share, solid } = this.scenario();
+    const unjoined = this.hasUnjoined()
+      ? ' Dashed lines are faces that are not joined; the rounds at their ends belong to the method and are no holes of the part.' : '';
+    if (solid)
+      return 'This is the solid model; stresses are the worst over a turn of the bending, the movement is that of bending ' +
+        'towards 0°. At a site the value and its error are those of the checks. Elsewhere there is no error bar: the view ' +
+        `leaves out what a straight line misses halfway between its points, at most ${(100 * share).toFixed(2)} % of the ` +
+        'largest stress, and every second point of the mesh that was solved.' + unjoined;
     return 'At a site the value and its error are those of the checks, the worst around the shaft. Elsewhere ± is how ' +
       'far the finite elements that meet there disagree, with what the view leaves out between its points (at most ' +
       `${(100 * share).toFixed(2)} % of the largest stress): no bound; in the examples it held at 98 of 100 places ` +
-      'against a much finer mesh. 0° is the side that bending pulls.' + (this.hasUnjoined()
-      ? ' Dashed lines are faces that are not joined; the rounds at their ends belong to the method and are no holes of the part.' : '');
+      'against a much finer mesh. 0° is the side that bending pulls.' + unjoined;
   }
 
-  hasUnjoined() { return this.data.scenarios.some((one) => one.unfused.length > 0); }
+  hasUnjoined() { return this.data.scenarios.some((one) => (one.solid ? hasUnjoined(one) : one.unfused.length > 0)); }
   scenario() { return this.data.scenarios[this.chosen.scenario]; }
   quantity() { return quantities[this.chosen.quantity]; }
+  // Of a scenario whose section is swept.
   fieldsOf(scenario) { return chosenFields(scenario, this.data.loads[this.chosen.load].on); }
   extent() {
     const { z, r } = this.scenario();
-    return { left: Math.min(...z), right: Math.max(...z), radius: Math.max(...r) };
+    const least = (list) => list.reduce((a, b) => Math.min(a, b)), most = (list) => list.reduce((a, b) => Math.max(a, b));
+    return { left: least(z), right: most(z), radius: most(r) };
   }
 
   range() {
     const key = `${this.chosen.load} ${this.chosen.quantity}`;
     if (!this.ranges.has(key))
-      this.ranges.set(key, rangeOf(this.data.scenarios, this.data.scenarios.map((one) => this.fieldsOf(one)), this.quantity()));
+      this.ranges.set(key, rangeOf(this.data.scenarios, this.chosen.load, (one) => this.fieldsOf(one), this.quantity()));
     return this.ranges.get(key);
   }
 
@@ -119,6 +129,7 @@ export class View {
     this.sitesBox.replaceChildren(
       made('p', { class: 'view3d-name' }, `Sites in this scenario; each leads to its row among the checks${whose}`), list);
     this.labels.set(sites);
+    this.note.textContent = this.noteOnErrors();
   }
 
   fillSliders() {
@@ -129,7 +140,7 @@ export class View {
     else if (kind === 'whole')
       this.controls.place.set({ min: 0, max: 0, step: 1, value: 0, words: () => 'no cut' });
     else
-      this.controls.place.set({ min: -Math.PI, max: Math.PI, step: Math.PI / 36, value: place,
+      this.controls.place.set({ min: -Math.PI, max: Math.PI, step: Math.PI / (this.scenario().solid ? 180 : 36), value: place,
         words: (theta) => `${Math.round((theta * 180) / Math.PI)}°`.replace('-', '−') });
     this.factors = factorsUpTo((mostMovement * radius) / this.largestMovement().highest);
     const most = this.factors.filter((factor) => factor <= this.chosen.factor).length - 1;
@@ -154,15 +165,13 @@ export class View {
 
   reshape() {
     const { cut, factor } = this.chosen;
-    const scenario = this.scenario(), quantity = this.quantity(), angles = anglesOf(cut);
+    const scenario = this.scenario(), quantity = this.quantity();
     const ranges = this.range(), own = ranges.each[this.chosen.scenario];
     const range = this.chosen.ownRange ? own : ranges;
-    const fields = this.fieldsOf(scenario);
-    this.section = sectionOf(scenario, fields, cut);
-    const skin = sweptSkin(this.section, quantity, factor, angles), faces = cutFaces(this.section, quantity, factor, angles);
-    const lines = faceLines(this.section, factor, angles);
-    this.surfaces = [skin, faces];
-    this.scene.show({ skin, faces, lines }, range);
+    const fields = scenario.solid ? null : this.fieldsOf(scenario);
+    const shown = scenario.solid ? cutOpen(scenario, this.chosen.load, quantity, cut, factor) : this.swept(fields);
+    this.surfaces = [shown.skin, shown.faces];
+    this.scene.show(shown, range);
     const largest = this.largestMovement().here;
     this.siteTold = new Map(scenario.sites.map((site) =>
       [site.id, siteValue(site, this.chosen.load, quantity, scenario, fields, largest)]));
@@ -173,6 +182,13 @@ export class View {
     this.bar.set(quantity, range, `Scenario ${scenario.name}: ${scenario.outcome}. ` +
       `${load.name}: ${load.detail}. Largest here ${rounded(highest)} ${quantity.unit}.`);
     this.draw();
+  }
+
+  swept(fields) {
+    const { cut, factor } = this.chosen, quantity = this.quantity(), angles = anglesOf(cut);
+    this.section = sectionOf(this.scenario(), fields, cut);
+    return { skin: sweptSkin(this.section, quantity, factor, angles), faces: cutFaces(this.section, quantity, factor, angles),
+      lines: faceLines(this.section, factor, angles) };
   }
 
   turn(around, above) {
@@ -208,7 +224,8 @@ export class View {
       this.fillSliders();
       this.reshape();
     }
-    const theta = anglesOf(this.chosen.cut).faces.at(-1) ?? place.theta;
+    if (this.scenario().solid) this.openAt(place.theta);
+    const theta = this.scenario().solid ? place.theta : (anglesOf(this.chosen.cut).faces.at(-1) ?? place.theta);
     this.camera.centre = [place.r * Math.cos(theta), place.r * Math.sin(theta), place.z];
     this.camera.halfHeight = closeUp;
     this.draw();
@@ -216,6 +233,17 @@ export class View {
     this.stage.scrollIntoView({ block: 'nearest' });
     this.frame();
     this.tell({ site: id });
+  }
+
+  // The cut goes through an angle of the body, and its faces are seen as at the start.
+  openAt(theta) {
+    if (anglesOf(this.chosen.cut).faces.length > 0) {
+      const step = Math.PI / 180;
+      this.chosen.cut.place = Math.round(theta / step) * step;
+      this.fillSliders();
+      this.reshape();
+    }
+    this.camera.turnAround(theta);
   }
 
   measureStage() {
@@ -237,7 +265,10 @@ export class View {
     this.views = seen(this.surfaces, this.camera);
     this.spots = new Map();
     for (const site of this.scenario().sites) {
-      const spot = visibleSpot(site, this.chosen.load, this.section, this.chosen.cut, this.chosen.factor, this.camera, this.views);
+      const { load, cut, factor } = this.chosen;
+      const spot = this.scenario().solid
+        ? visibleSpotOfBody(this.scenario(), site, load, cut, factor, this.camera, this.views)
+        : visibleSpot(site, load, this.section, cut, factor, this.camera, this.views);
       if (spot) this.spots.set(site.id, spot);
     }
     const [ax, ay] = this.camera.project([0, 0, left]), [bx, by] = this.camera.project([0, 0, right]);
@@ -276,7 +307,7 @@ export class View {
     const { value, spread, z, r, theta } = told(what.hit);
     const error = quantity.key === 'movement'
       ? value * scenario.movement_error + this.largestMovement().here * scenario.share
-      : spread * quantity.bound + scenario.missed;
+      : spread === null ? null : spread * quantity.bound + scenario.missed;
     this.told.textContent = `${quantity.name}: ${withError(value, error, quantity.unit)} at z = ${millimetres(z)}, ` +
       `r = ${millimetres(r)}, ${Math.round(degrees(theta)) % 360}°`;
     Object.assign(this.told.dataset, { value, z, r, theta });

@@ -3,6 +3,7 @@
 
 // The digits that the error bar leaves a meaning, at most four that count; the error rounded up.
 export function withError(value, error, unit) {
+  if (value === null) return 'no stress of its own, judged by its force';
   if (error === null) return `${rounded(value)} ${unit}, no error bar`;
   const after = (amount) => -Math.floor(Math.log10(Math.max(amount, 1e-12)));
   const digits = Math.max(0, Math.min(after(error), after(value) + 3, 12));
