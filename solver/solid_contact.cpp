@@ -23,8 +23,12 @@ namespace
 {
 
 // Tolerance of the iteration while pairs open and close, and how it falls once they do not.
-constexpr double rough_tolerance = 1e-2, finer_by = 0.1, settled_tolerance = 1e-4;
-// Steps without headway, in the number of pairs that are wrong, before only the worst are exchanged.
+constexpr double rough_tolerance = 1e-2, finer_by = 0.01, settled_tolerance = 1e-6;
+// What a pair may pull or overlap for each unit of that tolerance before it counts as wrong: what an iteration leaves
+// unbalanced pulls and overlaps by itself. Over the largest pressure, and mm; by trial.
+constexpr double pull_of_noise = 1, overlap_of_noise = 1e-2;
+// Steps without headway, in the number of pairs that are wrong, before the iteration grows finer or, where it is fine
+// already, only the worst are exchanged.
 constexpr int patience = 4;
 constexpr double worst_share = 0.5;
 // Times that a pair opens before it no longer sticks.
@@ -84,17 +88,21 @@ struct Violation
     double allowed_pull = 0;              // MPa
 };
 
-// Exchanges what is wrong by more than a share of the worst; returns how many pairs were wrong.
-int exchange(std::vector<Touch>& touches, const Violation& worst, const ContactSettings& allowed, double share)
+// Exchanges what is wrong by more than a share of the worst; returns how many pairs were wrong. tolerance: of the
+// iteration; 0 where it ran to the end.
+int exchange(std::vector<Touch>& touches, const Violation& worst, const ContactSettings& allowed, double share,
+             double tolerance)
 {
-    const double least_overlap = std::max(overlap_share * allowed.penetration, share * worst.penetration);
-    const double least_pull =
-        std::max(worst.allowed_pull, share * worst.tension * worst.allowed_pull / allowed.tension);
+    const double peak = worst.allowed_pull / allowed.tension;
+    const double allowed_pull = std::max(worst.allowed_pull, tolerance * pull_of_noise * peak);
+    const double allowed_overlap = std::max(overlap_share * allowed.penetration, tolerance * overlap_of_noise);
+    const double least_overlap = std::max(allowed_overlap, share * worst.penetration);
+    const double least_pull = std::max(allowed_pull, share * worst.tension * peak);
     int wrong = 0;
     for (Touch& touch : touches)
     {
         const double overlap = touch.overlap(), pull = touch.pull();
-        wrong += overlap > overlap_share * allowed.penetration || pull > worst.allowed_pull ? 1 : 0;
+        wrong += overlap > allowed_overlap || pull > allowed_pull ? 1 : 0;
         if (pull > least_pull) touch.open();
         else if (overlap > least_overlap) touch.closed = true;
     }
@@ -413,7 +421,8 @@ private:
         answer_.penetration = worst.penetration;
         answer_.tension = worst.tension;
         std::vector<Touch> next = now_;
-        int wrong = exchange(next, worst, p_.contact, without_headway_ < patience ? 0 : worst_share);
+        int wrong = exchange(next, worst, p_.contact, without_headway_ < patience ? 0 : worst_share,
+                             searching_ ? tolerance_ : 0);
         // First all that touches sticks, until what touches is known: friction is a part of that pressure.
         if (wrong == 0 && tolerance_ <= settled_tolerance) wrong = rub(next, p_.contact);
         if (searching_ || wrong > 0) now_ = std::move(next);
@@ -446,8 +455,13 @@ private:
         if (wrong > 0)
         {
             // A rough solution may not see what a fine one found, nor how a pair moves that is let go.
-            if (!searching_ || (p_.contact.friction > 0 && without_headway_ >= patience))
+            const bool rough = tolerance_ > (p_.contact.friction > 0 ? p_.tolerance : settled_tolerance);
+            if (!searching_ || (without_headway_ >= patience && rough))
+            {
                 tolerance_ = std::max(p_.tolerance, finer_by * tolerance_);
+                without_headway_ = 0;
+                fewest_ = std::numeric_limits<int>::max();
+            }
             searching_ = true;
             return;
         }
