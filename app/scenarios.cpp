@@ -75,9 +75,9 @@ std::optional<WhatIf> both_sleeve_welds_lost(const Case& asked)
     return changed;
 }
 
-Judgement judged_by_meridian(const Case& asked, const Scenario& scenario, const Accuracy& accuracy)
+Judgement judged_by_meridian(const Case& asked, const SettledSlit& settled, const Scenario& scenario,
+                             const Accuracy& accuracy)
 {
-    const SettledSlit settled = settled_slit(asked, scenario);
     Judgement result;
     result.answer = meridian_answer(settled.asked, scenario, accuracy);
     result.notes = settled.notes;
@@ -141,8 +141,9 @@ Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& ac
 {
     const ModelsTaken models = models_taken(asked, use.choice);
     if (!models.meridian) return judged_by_solid(asked, scenario, accuracy, use);
-    Judgement result = judged_by_meridian(asked, scenario, accuracy);
-    if (models.solid) add_solid(result, asked, use);
+    const SettledSlit settled = settled_slit(asked, scenario);
+    Judgement result = judged_by_meridian(asked, settled, scenario, accuracy);
+    if (models.solid) add_solid(result, settled.asked, use);
     return result;
 }
 

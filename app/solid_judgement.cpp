@@ -102,6 +102,9 @@ std::string evidence_note(const SolidEvidence& evidence)
         std::max(evidence.reaction_imbalance, 1e-16), evidence.iterations);
 }
 
+// Of the sites that the meridian model does not have.
+bool is_lap_corner(const std::string& site) { return site.starts_with("lap-corner"); }
+
 void append_rows(std::vector<CheckRow>& rows, std::vector<CheckRow> more)
 {
     std::move(more.begin(), more.end(), std::back_inserter(rows));
@@ -165,7 +168,7 @@ void add_solid(Judgement& result, const Case& asked, const ModelUse& use)
     const std::vector<std::string> worse = sites_worse_in_solid(result.models);
     for (CheckRow& row : checks_of(asked, {solid.answer, solid.answer, nullptr}))
     {
-        const bool is_own = row.site.starts_with("lap-corner");
+        const bool is_own = is_lap_corner(row.site);
         if (!is_own && std::find(worse.begin(), worse.end(), row.site) == worse.end()) continue;
         if (!is_own) row.id += "/solid";
         row.check += ", solid model";
@@ -175,6 +178,13 @@ void add_solid(Judgement& result, const Case& asked, const ModelUse& use)
     result.notes.push_back(fmt::format("the solid model stands beside the meridian model{}{}",
                                        parts.empty() ? "" : ", because of ", parts));
     result.notes.push_back(evidence_note(solid.evidence));
+    if (std::ranges::any_of(solid.evidence.coarse_sites, is_lap_corner))
+    {
+        result.answer.evidence.reached = false;
+        result.notes.push_back(
+            "the lap's corners have fewer elements than their stress needs, so their error bars cannot be relied on "
+            "and no pass is given: ask for more --solid-dofs");
+    }
     if (const auto note = free_lap_note(solid)) result.notes.push_back(*note);
     if (solid.contact) result.notes.push_back(contact_note(asked, *solid.contact));
 }

@@ -56,7 +56,7 @@ struct Touch
     double gap_now = 0;  // mm, 0 where closed
     bool rough = false;  // whether friction acts where it is closed
     bool sticks = true;
-    int times_opened = 0;
+    int times_opened = 0, times_turned = 0;
     std::array<Eigen::Vector3d, 2> along{Eigen::Vector3d::Zero(), Eigen::Vector3d::Zero()};  // unit, along the faces
     double stiffness = 0;               // N/mm, E times the root of the area: about what a pair gives way by
     Eigen::Vector3d friction{0, 0, 0};  // N on `second`: found where it sticks, given where it slips
@@ -136,7 +136,10 @@ int rub(std::vector<Touch>& touches, const ContactSettings& allowed)
         {
             const Eigen::Vector3d trial = touch.friction - touch.stiffness * touch.slip;
             const double size = trial.norm();
-            if (size <= limit && touch.slip.squaredNorm() > 0)
+            // What would turn about time and again is driven both ways by its friction.
+            const bool turns = trial.dot(touch.friction) < 0;
+            touch.times_turned += turns ? 1 : 0;
+            if ((size <= limit && touch.slip.squaredNorm() > 0) || (turns && touch.times_turned > 1))
             {
                 touch.sticks = true;
                 ++wrong;
