@@ -8,6 +8,7 @@
 #include <deque>
 #include <limits>
 #include <nlohmann/json.hpp>
+#include <set>
 #include <span>
 
 #include "cases/bar_shape.h"
@@ -73,11 +74,13 @@ Json sites_json(const Report& report, const Judgement& judgement, const std::vec
         list.push_back(std::move(json));
     }
     if (!judgement.solid || !judgement.judged_by_solid) return list;
-    // Weld metal that ends sharply has a force and no stress.
+    // Weld metal that ends sharply has a force and no stress; a site that is read at several places is marked at the
+    // first of them.
+    std::set<std::string> told;
     for (const auto& [site, place] : judgement.solid->weld_metal)
     {
         const CheckRow* row = row_of_site(report, site);
-        if (row == nullptr) continue;
+        if (row == nullptr || !told.insert(site).second) continue;
         Json json{{"id", site}, {"row", row_mark(row->id)}, {"goes_round", false}, {"loads", Json::array()}};
         for (std::size_t k = 0; k < loads.size(); ++k)
             json["loads"].push_back({{"z", place.z()},

@@ -3519,61 +3519,62 @@ n=this.hasUnjoined()?" Dashed lines are faces that are not joined; the rounds at
  no holes of the part.":"";return r?`This is the solid model; stresses are the worst over a turn of the bending, the mov\
 ement is that of bending towards 0\xB0. At a site the value and its error are those of the checks. Elsewhere there is no er\
 ror bar: the view leaves out what a straight line misses halfway between its points, at most ${(100*e).toFixed(2)} % of \
-the largest stress, and every second point of the mesh that was solved.`+n:`At a site the value and its error are those \
-of the checks, the worst around the shaft. Elsewhere \xB1 is how far the finite elements that meet there disagree, with wha\
-t the view leaves out between its points (at most ${(100*e).toFixed(2)} % of the largest stress): no bound; in the examp\
-les it held at 98 of 100 places against a much finer mesh. 0\xB0 is the side that bending pulls.`+n}hasUnjoined(){return this.
-data.scenarios.some(e=>e.solid?r0(e):e.unfused.length>0)}scenario(){return this.data.scenarios[this.chosen.scenario]}quantity(){
-return Rn[this.chosen.quantity]}fieldsOf(e){return $u(e,this.data.loads[this.chosen.load].on)}extent(){let{z:e,r}=this.scenario(),
-n=s=>s.reduce((i,o)=>Math.min(i,o)),a=s=>s.reduce((i,o)=>Math.max(i,o));return{left:n(e),right:a(e),radius:a(r)}}range(){
-let e=`${this.chosen.load} ${this.chosen.quantity}`;return this.ranges.has(e)||this.ranges.set(e,f0(this.data.scenarios,
-this.chosen.load,r=>this.fieldsOf(r),this.quantity())),this.ranges.get(e)}largestMovement(){let{quantity:e}=this.chosen;
-this.chosen.quantity=Rn.findIndex(a=>a.key==="movement");let{each:r,highest:n}=this.range();return this.chosen.quantity=
-e,{here:r[this.chosen.scenario].highest,highest:n}}fillSites(){let e=this.scenario().sites;e.forEach((s,i)=>Object.assign(
-s,{number:i+1,governs:s.id===this.data.governing}));let{list:r,values:n}=C0(e,s=>this.show(s));this.siteValues=n;let a=this.
-chosen.scenario===0?"":" of the sound splice";this.sitesBox.replaceChildren(z("p",{class:"view3d-name"},`Sites in this s\
-cenario; each leads to its row among the checks${a}`),r),this.labels.set(e),this.note.textContent=this.noteOnErrors()}fillSliders(){
-let{left:e,right:r,radius:n}=this.extent(),{kind:a,place:s}=this.chosen.cut;a==="across"?this.controls.place.set({min:Math.
-ceil(e),max:Math.floor(r),step:.5,value:s,words:o=>`z = ${dn(o)}`}):a==="whole"?this.controls.place.set({min:0,max:0,step:1,
-value:0,words:()=>"no cut"}):this.controls.place.set({min:-Math.PI,max:Math.PI,step:Math.PI/(this.scenario().solid?180:36),
-value:s,words:o=>`${Math.round(o*180/Math.PI)}\xB0`.replace("-","\u2212")}),this.factors=ju(xC*n/this.largestMovement().
-highest);let i=this.factors.filter(o=>o<=this.chosen.factor).length-1;this.chosen.factor=this.factors[i],this.controls.factor.
-set({min:0,max:this.factors.length-1,step:1,value:i,words:o=>o===0?"none":this.factors[o]===1?"true size":`${this.factors[o]}\
- times`})}changed(e){e==="scenario"&&this.fillSites(),e!=="quantity"&&this.fillSliders(),this.reshape()}setCut(e){this.chosen.
-cut={kind:e,place:0},this.fillSliders(),e==="across"&&this.camera.turn.around<d0&&(this.camera.turn.around=d0),this.reshape()}reshape(){
-let{cut:e,factor:r}=this.chosen,n=this.scenario(),a=this.quantity(),s=this.range(),i=s.each[this.chosen.scenario],o=this.
-chosen.ownRange?i:s,f=n.solid?null:this.fieldsOf(n),c=n.solid?i0(n,this.chosen.load,a,e,r):this.swept(f);this.surfaces=[
-c.skin,c.faces],this.scene.show(c,o);let u=this.largestMovement().here;this.siteTold=new Map(n.sites.map(p=>[p.id,T0(p,this.
-chosen.load,a,n,f,u)])),S0(this.siteValues,this.siteTold,a.unit);let h=Math.max(i.highest,...[...this.siteTold.values()].
-map(p=>p.value)),l=this.data.loads[this.chosen.load];this.bar.set(a,o,`Scenario ${n.name}: ${n.outcome}. ${l.name}: ${l.
-detail}. Largest here ${Dt(h)} ${a.unit}.`),this.draw()}swept(e){let{cut:r,factor:n}=this.chosen,a=this.quantity(),s=ht(
-r);return this.section=c0(this.scenario(),e,r),{skin:g0(this.section,a,n,s),faces:h0(this.section,a,n,s),lines:l0(this.section,
-n,s)}}turn(e,r){this.camera.turnBy(e,r),this.draw()}zoom(e,r){this.camera.zoomBy(e,r),this.draw()}home(){let{left:e,right:r,
-radius:n}=this.extent(),a=this.data.sleeve??[e,r];this.camera.turn={...rr},this.lookAt({left:Math.max(e,a[0]-M0*2*n),right:Math.
-min(r,a[1]+M0*2*n),radius:n})}lookAt({left:e,right:r,radius:n}){this.measureStage(),this.camera.fit(e,r,n),this.draw()}show(e){
-let n=this.scenario().sites.find(s=>s.id===e).loads[this.chosen.load];this.chosen.cut.kind==="across"&&n.z>this.chosen.cut.
-place&&(this.chosen.cut.place=n.z+1,this.fillSliders(),this.reshape()),this.scenario().solid&&this.openAt(n.theta);let a=this.
-scenario().solid?n.theta:ht(this.chosen.cut).faces.at(-1)??n.theta;this.camera.centre=[n.r*Math.cos(a),n.r*Math.sin(a),n.
-z],this.camera.halfHeight=SC,this.draw(),this.stage.focus({preventScroll:!0}),this.stage.scrollIntoView({block:"nearest"}),
-this.frame(),this.tell({site:e})}openAt(e){if(ht(this.chosen.cut).faces.length>0){let r=Math.PI/180;this.chosen.cut.place=
-Math.round(e/r)*r,this.fillSliders(),this.reshape()}this.camera.turnAround(e)}measureStage(){this.camera.size=[Math.max(
-1,this.stage.clientWidth),Math.max(1,this.stage.clientHeight)]}draw(){this.waiting??(this.waiting=requestAnimationFrame(
-()=>this.frame()))}frame(){cancelAnimationFrame(this.waiting),this.waiting=void 0,this.measureStage();let{left:e,right:r,
-radius:n}=this.extent();this.scene.background(getComputedStyle(this.stage).backgroundColor.match(/\d+/g).slice(0,3).map(
-Number)),this.scene.resize(this.camera.size,Math.min(2,devicePixelRatio)),this.scene.render(this.camera,r-e+2*n+Math.hypot(
-...this.camera.centre)),this.views=Zu(this.surfaces,this.camera),this.spots=new Map;for(let f of this.scenario().sites){
-let{load:c,cut:u,factor:h}=this.chosen,l=this.scenario().solid?x0(this.scenario(),f,c,u,h,this.camera,this.views):y0(f,c,
-this.section,u,h,this.camera,this.views);l&&this.spots.set(f.id,l)}let[a,s]=this.camera.project([0,0,e]),[i,o]=this.camera.
-project([0,0,r]);this.labels.place(this.spots,this.camera.size,f=>Math.abs(i-a)<1?this.camera.size[1]/2:s+(o-s)*(f-a)/(i-
-a)),this.bar.setMeasure(this.camera.mmPerPixel()),this.tell(this.siteTold.has(this.toldSite)?{site:this.toldSite}:null)}point(e){
-this.waiting!==void 0&&this.frame();for(let[n,a]of this.spots)if(Math.hypot(a[0]-e[0],a[1]-e[1])<CC)return this.tell({site:n});
-let r=ir(this.views,...e);return this.tell(r?{hit:r,at:e}:null)}tell(e){let r=this.quantity(),n=this.scenario();if(this.
-cross.hidden=!e?.at,this.toldSite=e?.site,!e){this.told.textContent="Point at the part to read the value there.",this.bar.
-point(null);return}if(e.site){let{value:u,error:h}=this.siteTold.get(e.site);this.told.textContent=`${r.name} at ${e.site}\
-: ${nr(u,h,r.unit)}`,this.bar.point(u);return}this.cross.style.transform=`translate(${e.at[0]}px, ${e.at[1]}px)`;let{value:a,
-spread:s,z:i,r:o,theta:f}=Qu(e.hit),c=r.key==="movement"?a*n.movement_error+this.largestMovement().here*n.share:s===null?
-null:s*r.bound+n.missed;this.told.textContent=`${r.name}: ${nr(a,c,r.unit)} at z = ${dn(i)}, r = ${dn(o)}, ${Math.round(
-MC(f))%360}\xB0`,Object.assign(this.told.dataset,{value:a,z:i,r:o,theta:f}),this.bar.point(a)}};var EC="600px";function RC(t,e){for(let r of document.querySelectorAll("tr[data-id]")){let n=r.querySelector("th")?.textContent,
+the largest stress, and every second point of the mesh that was solved. At sharp ends of welds, holes and slits colours \
+grow with the mesh and tell no stress.`+n:`At a site the value and its error are those of the checks, the worst around t\
+he shaft. Elsewhere \xB1 is how far the finite elements that meet there disagree, with what the view leaves out between its\
+ points (at most ${(100*e).toFixed(2)} % of the largest stress): no bound; in the examples it held at 98 of 100 places a\
+gainst a much finer mesh. 0\xB0 is the side that bending pulls.`+n}hasUnjoined(){return this.data.scenarios.some(e=>e.solid?
+r0(e):e.unfused.length>0)}scenario(){return this.data.scenarios[this.chosen.scenario]}quantity(){return Rn[this.chosen.quantity]}fieldsOf(e){
+return $u(e,this.data.loads[this.chosen.load].on)}extent(){let{z:e,r}=this.scenario(),n=s=>s.reduce((i,o)=>Math.min(i,o)),
+a=s=>s.reduce((i,o)=>Math.max(i,o));return{left:n(e),right:a(e),radius:a(r)}}range(){let e=`${this.chosen.load} ${this.chosen.
+quantity}`;return this.ranges.has(e)||this.ranges.set(e,f0(this.data.scenarios,this.chosen.load,r=>this.fieldsOf(r),this.
+quantity())),this.ranges.get(e)}largestMovement(){let{quantity:e}=this.chosen;this.chosen.quantity=Rn.findIndex(a=>a.key===
+"movement");let{each:r,highest:n}=this.range();return this.chosen.quantity=e,{here:r[this.chosen.scenario].highest,highest:n}}fillSites(){
+let e=this.scenario().sites;e.forEach((s,i)=>Object.assign(s,{number:i+1,governs:s.id===this.data.governing}));let{list:r,
+values:n}=C0(e,s=>this.show(s));this.siteValues=n;let a=this.chosen.scenario===0?"":" of the sound splice";this.sitesBox.
+replaceChildren(z("p",{class:"view3d-name"},`Sites in this scenario; each leads to its row among the checks${a}`),r),this.
+labels.set(e),this.note.textContent=this.noteOnErrors()}fillSliders(){let{left:e,right:r,radius:n}=this.extent(),{kind:a,
+place:s}=this.chosen.cut;a==="across"?this.controls.place.set({min:Math.ceil(e),max:Math.floor(r),step:.5,value:s,words:o=>`\
+z = ${dn(o)}`}):a==="whole"?this.controls.place.set({min:0,max:0,step:1,value:0,words:()=>"no cut"}):this.controls.place.
+set({min:-Math.PI,max:Math.PI,step:Math.PI/(this.scenario().solid?180:36),value:s,words:o=>`${Math.round(o*180/Math.PI)}\
+\xB0`.replace("-","\u2212")}),this.factors=ju(xC*n/this.largestMovement().highest);let i=this.factors.filter(o=>o<=this.
+chosen.factor).length-1;this.chosen.factor=this.factors[i],this.controls.factor.set({min:0,max:this.factors.length-1,step:1,
+value:i,words:o=>o===0?"none":this.factors[o]===1?"true size":`${this.factors[o]} times`})}changed(e){e==="scenario"&&this.
+fillSites(),e!=="quantity"&&this.fillSliders(),this.reshape()}setCut(e){this.chosen.cut={kind:e,place:0},this.fillSliders(),
+e==="across"&&this.camera.turn.around<d0&&(this.camera.turn.around=d0),this.reshape()}reshape(){let{cut:e,factor:r}=this.
+chosen,n=this.scenario(),a=this.quantity(),s=this.range(),i=s.each[this.chosen.scenario],o=this.chosen.ownRange?i:s,f=n.
+solid?null:this.fieldsOf(n),c=n.solid?i0(n,this.chosen.load,a,e,r):this.swept(f);this.surfaces=[c.skin,c.faces],this.scene.
+show(c,o);let u=this.largestMovement().here;this.siteTold=new Map(n.sites.map(x=>[x.id,T0(x,this.chosen.load,a,n,f,u)])),
+S0(this.siteValues,this.siteTold,a.unit);let h=n.solid&&a.key!=="movement",l=Math.max(h?0:i.highest,...[...this.siteTold.
+values()].map(x=>x.value)),p=this.data.loads[this.chosen.load];this.bar.set(a,o,`Scenario ${n.name}: ${n.outcome}. ${p.name}\
+: ${p.detail}. Largest ${h?"at a site":"here"} ${Dt(l)} ${a.unit}.`),this.draw()}swept(e){let{cut:r,factor:n}=this.chosen,
+a=this.quantity(),s=ht(r);return this.section=c0(this.scenario(),e,r),{skin:g0(this.section,a,n,s),faces:h0(this.section,
+a,n,s),lines:l0(this.section,n,s)}}turn(e,r){this.camera.turnBy(e,r),this.draw()}zoom(e,r){this.camera.zoomBy(e,r),this.
+draw()}home(){let{left:e,right:r,radius:n}=this.extent(),a=this.data.sleeve??[e,r];this.camera.turn={...rr},this.lookAt(
+{left:Math.max(e,a[0]-M0*2*n),right:Math.min(r,a[1]+M0*2*n),radius:n})}lookAt({left:e,right:r,radius:n}){this.measureStage(),
+this.camera.fit(e,r,n),this.draw()}show(e){let n=this.scenario().sites.find(s=>s.id===e).loads[this.chosen.load];this.chosen.
+cut.kind==="across"&&n.z>this.chosen.cut.place&&(this.chosen.cut.place=n.z+1,this.fillSliders(),this.reshape()),this.scenario().
+solid&&this.openAt(n.theta);let a=this.scenario().solid?n.theta:ht(this.chosen.cut).faces.at(-1)??n.theta;this.camera.centre=
+[n.r*Math.cos(a),n.r*Math.sin(a),n.z],this.camera.halfHeight=SC,this.draw(),this.stage.focus({preventScroll:!0}),this.stage.
+scrollIntoView({block:"nearest"}),this.frame(),this.tell({site:e})}openAt(e){if(ht(this.chosen.cut).faces.length>0){let r=Math.
+PI/180;this.chosen.cut.place=Math.round(e/r)*r,this.fillSliders(),this.reshape()}this.camera.turnAround(e)}measureStage(){
+this.camera.size=[Math.max(1,this.stage.clientWidth),Math.max(1,this.stage.clientHeight)]}draw(){this.waiting??(this.waiting=
+requestAnimationFrame(()=>this.frame()))}frame(){cancelAnimationFrame(this.waiting),this.waiting=void 0,this.measureStage();
+let{left:e,right:r,radius:n}=this.extent();this.scene.background(getComputedStyle(this.stage).backgroundColor.match(/\d+/g).
+slice(0,3).map(Number)),this.scene.resize(this.camera.size,Math.min(2,devicePixelRatio)),this.scene.render(this.camera,r-
+e+2*n+Math.hypot(...this.camera.centre)),this.views=Zu(this.surfaces,this.camera),this.spots=new Map;for(let f of this.scenario().
+sites){let{load:c,cut:u,factor:h}=this.chosen,l=this.scenario().solid?x0(this.scenario(),f,c,u,h,this.camera,this.views):
+y0(f,c,this.section,u,h,this.camera,this.views);l&&this.spots.set(f.id,l)}let[a,s]=this.camera.project([0,0,e]),[i,o]=this.
+camera.project([0,0,r]);this.labels.place(this.spots,this.camera.size,f=>Math.abs(i-a)<1?this.camera.size[1]/2:s+(o-s)*(f-
+a)/(i-a)),this.bar.setMeasure(this.camera.mmPerPixel()),this.tell(this.siteTold.has(this.toldSite)?{site:this.toldSite}:
+null)}point(e){this.waiting!==void 0&&this.frame();for(let[n,a]of this.spots)if(Math.hypot(a[0]-e[0],a[1]-e[1])<CC)return this.
+tell({site:n});let r=ir(this.views,...e);return this.tell(r?{hit:r,at:e}:null)}tell(e){let r=this.quantity(),n=this.scenario();
+if(this.cross.hidden=!e?.at,this.toldSite=e?.site,!e){this.told.textContent="Point at the part to read the value there.",
+this.bar.point(null);return}if(e.site){let{value:u,error:h}=this.siteTold.get(e.site);this.told.textContent=`${r.name} a\
+t ${e.site}: ${nr(u,h,r.unit)}`,this.bar.point(u);return}this.cross.style.transform=`translate(${e.at[0]}px, ${e.at[1]}p\
+x)`;let{value:a,spread:s,z:i,r:o,theta:f}=Qu(e.hit),c=r.key==="movement"?a*n.movement_error+this.largestMovement().here*
+n.share:s===null?null:s*r.bound+n.missed;this.told.textContent=`${r.name}: ${nr(a,c,r.unit)} at z = ${dn(i)}, r = ${dn(o)}\
+, ${Math.round(MC(f))%360}\xB0`,Object.assign(this.told.dataset,{value:a,z:i,r:o,theta:f}),this.bar.point(a)}};var EC="600px";function RC(t,e){for(let r of document.querySelectorAll("tr[data-id]")){let n=r.querySelector("th")?.textContent,
 a=r.nextElementSibling?.querySelector("details");if(!a||!t.siteValues.has(n))continue;let s=z("button",{type:"button",class:"\
 view3d-back"},`Show ${n} in the view`);s.addEventListener("click",()=>{e.scrollIntoView(),t.show(n)}),a.querySelector("s\
 ummary").after(s)}}function wC(t,e){let r=z("div",{class:"view3d"});t.append(r),t.dataset.live="",r.addEventListener("vi\

@@ -150,6 +150,27 @@ TEST(SolidView, PayloadHoldsTheFieldsOfEveryLoadToTheirStep)
     EXPECT_GT(area, 14000);
 }
 
+// The script holds one label for each name; weld metal is read at several places of one site.
+TEST(SolidView, NamesEverySiteOnceAndThoseWithoutStressOfTheirOwn)
+{
+    Report report = solid_report();
+    report.sound.solid = thin_fields();
+    for (const double z : {-50.0, -49.0}) report.sound.solid->weld_metal.push_back({"weld-end.1", {15, 0, z}});
+    CheckRow row;
+    row.id = "strength/weld-end.1/force", row.site = "weld-end.1";
+    report.sound.checks.push_back(row);
+    Reader read(view_payload(report).bytes);
+    std::set<std::string> names;
+    for (const nlohmann::json& site : read.header["scenarios"][0]["sites"])
+        EXPECT_TRUE(names.insert(site["id"]).second) << site["id"];
+    ASSERT_TRUE(names.contains("weld-end.1"));
+    const nlohmann::json& last = read.header["scenarios"][0]["sites"].back();
+    EXPECT_EQ(last["id"], "weld-end.1");
+    EXPECT_FALSE(last["goes_round"]);
+    EXPECT_TRUE(last["loads"][0]["von_mises"].is_null());
+    EXPECT_DOUBLE_EQ(last["loads"][0]["z"], -50);
+}
+
 // The main load is also one of those that the view offers.
 TEST(SolidView, AllTogetherIsThePeakLoad)
 {

@@ -86,7 +86,8 @@ export class View {
       return 'This is the solid model; stresses are the worst over a turn of the bending, the movement is that of bending ' +
         'towards 0°. At a site the value and its error are those of the checks. Elsewhere there is no error bar: the view ' +
         `leaves out what a straight line misses halfway between its points, at most ${(100 * share).toFixed(2)} % of the ` +
-        'largest stress, and every second point of the mesh that was solved.' + unjoined;
+        'largest stress, and every second point of the mesh that was solved. At sharp ends of welds, holes and slits colours grow with the mesh ' +
+        'and tell no stress.' + unjoined;
     return 'At a site the value and its error are those of the checks, the worst around the shaft. Elsewhere ± is how ' +
       'far the finite elements that meet there disagree, with what the view leaves out between its points (at most ' +
       `${(100 * share).toFixed(2)} % of the largest stress): no bound; in the examples it held at 98 of 100 places ` +
@@ -176,11 +177,12 @@ export class View {
     this.siteTold = new Map(scenario.sites.map((site) =>
       [site.id, siteValue(site, this.chosen.load, quantity, scenario, fields, largest)]));
     tellValues(this.siteValues, this.siteTold, quantity.unit);
-    // A site is read better than the field around it.
-    const highest = Math.max(own.highest, ...[...this.siteTold.values()].map((one) => one.value));
+    // A site is read better than the field around it; at sharp ends the field of the solid model grows with its mesh.
+    const isAtSites = scenario.solid && quantity.key !== 'movement';
+    const highest = Math.max(isAtSites ? 0 : own.highest, ...[...this.siteTold.values()].map((one) => one.value));
     const load = this.data.loads[this.chosen.load];
     this.bar.set(quantity, range, `Scenario ${scenario.name}: ${scenario.outcome}. ` +
-      `${load.name}: ${load.detail}. Largest here ${rounded(highest)} ${quantity.unit}.`);
+      `${load.name}: ${load.detail}. Largest ${isAtSites ? 'at a site' : 'here'} ${rounded(highest)} ${quantity.unit}.`);
     this.draw();
   }
 
