@@ -32,7 +32,15 @@ struct Acting
     const WeldMetalForce* metal = nullptr;
     Eigen::Vector3d force{0, 0, 0};  // along, around, outward: N
     double angle = 0;                // of the bending's tension side, rad
+    double error_pct = 0;            // of its size, from the loads that act
 };
+
+double error_pct(const WeldMetalForce& metal, const CombinedLoad& load, double size)
+{
+    const double error = std::abs(load.torque) * metal.torsion_error + std::abs(load.bending) * metal.bending_error +
+                         std::abs(load.axial) * metal.axial_error + std::abs(load.press) * metal.press_error;
+    return size > 0 ? 100 * error / size : 0;
+}
 
 Eigen::Vector3d bending_force(const WeldMetalForce& metal, double angle)
 {
@@ -43,7 +51,7 @@ Eigen::Vector3d bending_force(const WeldMetalForce& metal, double angle)
 template <class Demand>
 Acting worst_direction(const WeldMetalForce& metal, const CombinedLoad& load, const Demand& demand)
 {
-    Acting worst{&metal, {0, 0, 0}, 0};
+    Acting worst{&metal, {0, 0, 0}, 0, 0};
     double largest = -1;
     const Eigen::Vector3d steady = load.torque * metal.torsion + load.axial * metal.axial + load.press * metal.press;
     for (int k = 0; k < angles_of_bending; ++k)
@@ -51,7 +59,7 @@ Acting worst_direction(const WeldMetalForce& metal, const CombinedLoad& load, co
         const double angle = 2 * std::numbers::pi * k / angles_of_bending;
         const Eigen::Vector3d force = steady + load.bending * bending_force(metal, angle);
         const double here = demand(force);
-        if (here > largest) worst = {&metal, force, angle}, largest = here;
+        if (here > largest) worst = {&metal, force, angle, error_pct(metal, load, force.norm())}, largest = here;
     }
     return worst;
 }
@@ -83,7 +91,7 @@ std::vector<WorkedStep> force_steps(const Acting& acting)
     const WeldMetalForce& metal = *acting.metal;
     return {
         read_step(fmt::format("force along the axis under the peak load {}, bending towards {:.0f}°, {}", where(metal),
-                              acting.angle * 180 / std::numbers::pi, by_finite_elements(metal.error_pct)),
+                              acting.angle * 180 / std::numbers::pi, by_finite_elements(acting.error_pct)),
                   acting.force(0), "N"),
         read_step("force around the axis there", acting.force(1), "N"),
         read_step("force outward there", acting.force(2), "N"), read_step(area_words(metal), metal.area, "mm^2")};
@@ -101,7 +109,7 @@ CheckRow strength_row(const Case& asked, const Acting& acting)
     row.demand = acting.force.norm() / metal.area;
     row.capacity = eurocode.tensile.value() / (std::numbers::sqrt3 * eurocode.beta_w * weld_partial_factor);
     row.unit = "MPa";
-    row.error_pct = metal.error_pct;
+    row.error_pct = acting.error_pct;
     row.utilisation = row.demand / row.capacity * (1 + row.error_pct / 100);
     row.method =
         fmt::format("resultant force on the weld by the solid model over the {}, simplified method", area_words(metal));
@@ -182,7 +190,7 @@ CheckRow yield_row(const Case& asked, const Acting& acting)
     row.demand = mean_von_mises(asked, metal, acting.force);
     row.capacity = limit.stress.value();
     row.unit = "MPa";
-    row.error_pct = metal.error_pct;
+    row.error_pct = acting.error_pct;
     row.utilisation = row.demand * (1 + row.error_pct / 100) / row.capacity;
     row.method = fmt::format("structural stress: force on the weld by the solid model over the {}, von Mises",
                              area_words(metal));
@@ -199,7 +207,7 @@ CheckRow yield_row(const Case& asked, const Acting& acting)
 }
 
 // Torque also pulls at the ends of a weld. That part is counted as so much more shear as its class is lower: judgement.
-WeldUnitStress unit_stress(const WeldMetalForce& metal)
+WeldUnitStress unit_stress(const WeldMetalForce& metal, const Load& load)
 {
     const auto parts = [&](const Eigen::Vector3d& force) -> std::array<double, 2>
     {
@@ -217,9 +225,13 @@ WeldUnitStress unit_stress(const WeldMetalForce& metal)
         stress.normal_by_bending = std::max(stress.normal_by_bending, across);
         stress.shear_by_bending = std::max(stress.shear_by_bending, along);
     }
-    stress.shear_error_pct = stress.normal_error_pct = metal.error_pct;
+    const double of_torque = error_pct(metal, {1, 0, 0, 0}, metal.torsion.norm()),
+                 of_bending = error_pct(metal, {0, 1, 0, 0}, std::max(metal.towards_x.norm(), metal.towards_y.norm()));
+    const bool bends = load.peak_bending.value() > 0 || load.running_bending.value() > 0;
+    stress.shear_error_pct = bends ? std::max(of_torque, of_bending) : of_torque;
+    stress.normal_error_pct = of_bending;
     const char* const per_couple = "MPa per N·mm";
-    const std::string place = fmt::format("{}, {}", where(metal), by_finite_elements(metal.error_pct));
+    const std::string place = fmt::format("{}, {}", where(metal), by_finite_elements(stress.shear_error_pct));
     stress.torque_worked = {
         read_step(fmt::format("shear along the weld by 1 N·mm of torque {}", place), shear, per_couple),
         read_step("stress across the weld by it", pull, per_couple),
@@ -242,7 +254,7 @@ CheckRow fatigue_row(const Case& asked, const WeldMetalForce& metal)
          fmt::format("structural stress: force on the weld by the solid model over the {}; IIW detail 414, FAT 36, "
                      "shear 80, squares with 0.5, Miner sum 0.5 or 0.2",
                      area_words(metal))},
-        unit_stress(metal), iiw_curves(normal_class, shear_class));
+        unit_stress(metal, asked.load), iiw_curves(normal_class, shear_class));
     append_note(row.note, which(metal));
     append_note(row.note,
                 "stress across the weld by torque is counted as shear, larger by the ratio of the classes (judgement)");

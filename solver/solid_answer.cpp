@@ -85,13 +85,14 @@ void set_metal_bars(std::vector<WeldMetalForce>& now, const std::vector<WeldMeta
 {
     EXPECTS(now.size() == before.size());
     for (std::size_t i = 0; i < now.size(); ++i)
-        for (const auto load : {&WeldMetalForce::torsion, &WeldMetalForce::towards_x, &WeldMetalForce::towards_y})
-        {
-            const Eigen::Vector3d force = now[i].*load;
-            const double scale = std::max((now[i].towards_x).norm(), (now[i].towards_y).norm());
-            const double over = load == &WeldMetalForce::torsion ? force.norm() : scale;
-            if (over > 0) now[i].error_pct = std::max(now[i].error_pct, 100 * (force - before[i].*load).norm() / over);
-        }
+    {
+        const auto moved = [&](Eigen::Vector3d WeldMetalForce::*load)
+        { return (now[i].*load - before[i].*load).norm(); };
+        now[i].torsion_error = moved(&WeldMetalForce::torsion);
+        now[i].bending_error = std::max(moved(&WeldMetalForce::towards_x), moved(&WeldMetalForce::towards_y));
+        now[i].axial_error = moved(&WeldMetalForce::axial);
+        now[i].press_error = moved(&WeldMetalForce::press);
+    }
 }
 
 double worst_error(const SolidLevel& level)

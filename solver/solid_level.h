@@ -41,7 +41,8 @@ struct WeldMetalForce
     // Along the axis, around, outward; press: of the fit as it is. Around: the moment about the axis over the radius of
     // `place`, which of a sleeve weld is that of the middle of its throat.
     Eigen::Vector3d torsion{0, 0, 0}, towards_x{0, 0, 0}, towards_y{0, 0, 0}, axial{0, 0, 0}, press{0, 0, 0};
-    double error_pct = 0;
+    // Size of the error of each, bending in its worse direction.
+    double torsion_error = 0, bending_error = 0, axial_error = 0, press_error = 0;
 };
 
 // One way in which slit and lap hang together.

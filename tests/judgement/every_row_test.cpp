@@ -75,6 +75,26 @@ TEST(EveryRow, OfTheExamplesIsWhatASecondComputationGives)
     EXPECT_GE(computed.size(), 52U);
 }
 
+// Four equal plugs under torque alone: an error in bending or in pull, which do not act, is none of theirs; that of a
+// load that acts counts with its size.
+TEST(EveryRow, OfWeldMetalHasTheErrorOfTheLoadsThatAct)
+{
+    Case asked = example_case("cases/examples/hill-climb-rear-left.toml");
+    asked.load.peak_bending = asked.load.running_bending = NewtonMillimetre{0};
+    asked.load.axial = Newton{0};
+    WeldMetalForce plug;
+    plug.site = "plug-edge.1", plug.area = 50, plug.place = {15, 0, -25};
+    plug.torsion = {0, 1.0 / 60, 0}, plug.torsion_error = 0.01 / 60;
+    plug.towards_x = {0.01, 0, 0}, plug.bending_error = 0.01;
+    plug.axial = {0.25, 0, 0}, plug.axial_error = 0.125;
+    SolidModelAnswer solid;
+    solid.weld_metal = {{plug}};
+    for (const CheckRow& row : weld_metal_checks(asked, solid)) EXPECT_NEAR(row.error_pct, 1, 1e-9) << row.id;
+    asked.load.axial = Newton{1e4};
+    for (const CheckRow& row : weld_metal_checks(asked, solid))
+        EXPECT_TRUE(row.kind != CheckKind::strength || row.error_pct > 5) << row.id;
+}
+
 // Forces that are made up: the solid model's own are held against statics in tests/solver.
 TEST(EveryRow, OfWeldMetalIsWhatASecondComputationGives)
 {
