@@ -69,10 +69,9 @@ std::string contact_note(const Case& asked, const LapContact& contact)
 {
     const double torque = asked.load.peak_torque.value();
     std::string text = fmt::format(
-        "{} by contact: its faces touch {} and hand over {:.3g} % of the peak torque, pressed with "
+        "{} by contact: its faces touch without friction and hand over {:.3g} % of the peak torque, pressed with "
         "up to {:.0f} MPa; {} of {} places closed, penetration {:.0e} mm, pull {:.0e} of the pressure",
         asked.joint && asked.joint->half_lap.value() > 0 ? "half lap" : "land",
-        contact.friction > 0 ? fmt::format("with a friction of {:g}", contact.friction) : "without friction",
         torque != 0 ? 100 * std::abs(contact.torque / torque) : 0, contact.peak_pressure, contact.closed,
         contact.places, contact.penetration, contact.tension);
     if (contact.relieved_by_bending > 0.01)

@@ -126,7 +126,6 @@ struct Joint
     Millimetre offset;                  // as built, between the axes of the bars at the joint; counts for balance only
     Radian tilt;                        // as built, between the axes; counts for balance only
     Millimetre lap_corner_radius = {};  // of the inner corners of the half lap, 0 without one
-    double lap_friction = 0;            // Coulomb's coefficient of the faces of the half lap, 0 to 0.6
     Radian offset_angle = {};           // direction of offset and tilt of the right bar, from the cut plane of the lap
 };
 

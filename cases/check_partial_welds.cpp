@@ -7,7 +7,6 @@
 
 #include "cases/bar_shape.h"
 #include "cases/check_parts.h"
-#include "cases/own_value.h"
 #include "cases/read_parts.h"
 #include "cases/shape_limits.h"
 #include "cases/units.h"
@@ -19,7 +18,6 @@ namespace
 
 // Room that a solid mesh needs around what is not a body of revolution; judgement.
 constexpr double least_lap_corner_radius = 0.2;         // mm
-constexpr double greatest_lap_friction = 0.6;           // dry steel on steel; judgement
 constexpr double least_coverage = 30, most_open = 340;  // deg
 constexpr std::size_t most_plug_rings = 4;
 constexpr double least_plug_diameter = 4.0, greatest_plug_share = 0.5;  // mm; of the bar
@@ -124,12 +122,8 @@ void check_lap_corner(RuleReport& report, const Case& asked)
     const Joint& joint = *asked.joint;
     keep_angle(report, "joint.offset_angle", joint.offset_angle.value(), 0, 360, "");
     const double half_lap = joint.half_lap.value();
-    if (!(joint.lap_friction >= 0 && joint.lap_friction <= greatest_lap_friction))
-        report.add("joint.lap_friction", fmt::format("must be from 0 to {:g}", greatest_lap_friction),
-                   own_number("lap_friction"));
     if (half_lap == 0.0)
     {
-        if (joint.lap_friction != 0.0) report.add("joint.lap_friction", "goes with a half lap", "remove lap_friction");
         if (joint.lap_corner_radius.value() != 0.0)
             report.add("joint.lap_corner_radius", "goes with a half lap", "remove lap_corner_radius");
         return;

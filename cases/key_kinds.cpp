@@ -45,7 +45,6 @@ Kinds all_kinds()
     add("joint", length, {"half_lap", "blend", "offset", "lap_corner_radius"});
     add("joint", {KeyForm::quantity_or_word, Dimension::length}, {"penetration"});
     add("joint", angle, {"tilt", "offset_angle"});
-    add("joint", number, {"lap_friction"});
     add("joint", text, {"filler"});
     add("sleeve", length,
         {"length", "offset", "outer_diameter", "wall", "clearance", "clearance_left", "clearance_right", "bore",

@@ -141,7 +141,7 @@ bool is_whole(const Case& asked)
              asked.sleeve->weld.toe_radius.value());
     if (asked.joint)
         look(asked.joint->offset.value() + asked.joint->tilt.value() + asked.joint->offset_angle.value() +
-             asked.joint->lap_corner_radius.value() + asked.joint->lap_friction);
+             asked.joint->lap_corner_radius.value());
     if (asked.sleeve)
         for (const PlugRing& ring : asked.sleeve->plugs)
             look(ring.diameter.value() + ring.at.value() + ring.start.value() +

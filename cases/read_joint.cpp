@@ -88,7 +88,6 @@ Joint joint_at(const CaseTable& table, const std::array<double, 2>& diameters, c
     joint.tilt = Radian(table.quantity("tilt", Dimension::angle).value_or(0.0));
     joint.offset_angle = Radian(table.quantity("offset_angle", Dimension::angle).value_or(0.0));
     joint.lap_corner_radius = lap_corner_radius_at(table, joint, diameters);
-    joint.lap_friction = table.plain_number("lap_friction").value_or(0.0);
     if (!table.has("offset")) table.note_default("offset", "0 mm", "not measured: the bars are taken as in line");
     if (!table.has("tilt")) table.note_default("tilt", "0 deg", "not measured: the bars are taken as in line");
     table.report_unknown_keys();

@@ -111,10 +111,7 @@ public:
             // in tension during a part of a turn in bending would part, so that the sleeve is judged by the free ones
             // too.
             add_free(system, loads);
-            if (lap.empty()) continue;
-            add_touching(system, loads, lap, 0);
-            if (const double friction = asked_.joint->lap_friction; friction > 0)
-                add_touching(system, loads, lap, friction);
+            if (!lap.empty()) add_touching(system, loads, lap);
         }
     }
 
@@ -140,9 +137,9 @@ private:
         level_.brackets.push_back(std::move(bracket));
     }
 
-    // touching: faces of the lap that touch. friction: Coulomb's coefficient.
+    // touching: faces of the lap that touch.
     void add_touching(SolidSystem& system, const std::vector<NodeForces>& loads,
-                      const std::vector<std::string>& touching, double friction)
+                      const std::vector<std::string>& touching)
     {
         const Clock::time_point begin = Clock::now();
         LapContact contact;
@@ -154,19 +151,13 @@ private:
         for (std::size_t k = 0; k < loads.size(); ++k) units.push_back({loads[k], factors[k]});
         ContactSettings asked;
         asked.nominal_stress = nominal_stress(factors[0]);
-        asked.friction = friction;
         ContactAnswer answer = SolidContact(mesh_, system, contact.surfaces, settings_, asked)
                                    .solution(mesh_, units, contact_start(contact.surfaces, factors));
         level_.solve_seconds += seconds_since(begin);
         contact.penetration = answer.penetration, contact.tension = answer.tension;
         contact.peak_pressure = answer.peak_pressure;
         contact.closed = answer.closed, contact.steps = answer.steps;
-        contact.friction = friction;
-        for (const ContactState& state : answer.surfaces)
-        {
-            contact.torque += state.moment.z();
-            contact.sticking += static_cast<int>(std::ranges::count(state.sticks, char{1}));
-        }
+        for (const ContactState& state : answer.surfaces) contact.torque += state.moment.z();
         for (const ContactSurface& surface : contact.surfaces)
             contact.places += static_cast<int>(surface.places.size());
         contact.relieved_by_bending = relief(answer);
@@ -186,7 +177,7 @@ private:
         return std::hypot(asked_.load.axial.value() / area, std::sqrt(3.0) * 4 * torque / (area * d));
     }
 
-    // Where the coarser mesh ended; else, with friction, what touches without it; else where the free faces overlap.
+    // Where the coarser mesh ended; else where the free faces overlap.
     [[nodiscard]] ContactStart contact_start(const std::vector<ContactSurface>& surfaces,
                                              const std::array<double, 5>& factors) const
     {
@@ -202,16 +193,6 @@ private:
         }
         for (const Eigen::Matrix3Xd* u : displacements_of(level_.brackets.back().unit))
             start.displacements.push_back(*u);
-        if (const auto& smooth = level_.brackets.back().contact)
-        {
-            for (const ContactState& state : smooth->states)
-            {
-                std::vector<bool> closed;
-                for (const double force : state.force) closed.push_back(force > 0);
-                start.closed.push_back(std::move(closed));
-            }
-            return start;
-        }
         for (const ContactSurface& surface : surfaces)
         {
             std::vector<bool> closed;

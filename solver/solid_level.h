@@ -22,8 +22,7 @@ struct LapContact
     double tension = 0;        // largest pull left over the peak pressure
     double peak_pressure = 0;  // MPa
     double torque = 0;         // N*mm about the axis that the faces hand over, of the right bar
-    double friction = 0;       // coefficient
-    int closed = 0, sticking = 0, places = 0, steps = 0;
+    int closed = 0, places = 0, steps = 0;
     // Pressure that bending in its worst direction takes away where the faces are closed, over what the other loads
     // press: above 1 the closed faces part for a moment in each turn, and the answer holds them together there.
     double relieved_by_bending = 0;

@@ -97,16 +97,6 @@ TEST(HalfLap, CornerRadiusHasRoom)
                         "offset_angle = \"360 deg\"");
 }
 
-TEST(HalfLap, FrictionIsAPlainNumberOfALap)
-{
-    EXPECT_EQ(accepted(joined("lap_friction = 0.15")).joint->lap_friction, 0.15);
-    EXPECT_EQ(accepted(sound_splice_text()).joint->lap_friction, 0);
-    expect_only_problem(joined("lap_friction = 0.7"), "joint.lap_friction", "from 0 to 0.6", "lap_friction = ...");
-    expect_only_problem(joined("lap_friction = -0.1"), "joint.lap_friction", "from 0 to 0.6", "lap_friction = ...");
-    expect_only_problem(with(joined("lap_friction = 0.1"), "half_lap = \"14 mm\"\n", ""), "joint.lap_friction",
-                        "goes with a half lap", "remove lap_friction");
-}
-
 TEST(HalfLap, BarOutOfLineLeavesHalfOfTheSleevesWall)
 {
     // 42 mm at 1 deg are 0.733 mm, and 2 mm of offset; the sleeve stands 7.5 mm and then 4.5 mm over the 27 mm bar.

@@ -86,24 +86,6 @@ TEST(SolidAnswer, AWeldThatDoesNotGoAllRoundHandsOverTheTorqueAtTheRadiusOfItsTh
     EXPECT_NEAR(std::abs(torque), 1, 0.02);
 }
 
-// Friction along the faces of a lap hands over torque beside what their pressing does.
-TEST(SolidAnswer, ALapWithFrictionHandsOverMoreTorqueThanWithout)
-{
-    Case asked = sample::half_lap_splice();
-    Scenario lost;
-    lost.butt_fused = false;
-    const SolidModelAnswer smooth = solid_model_answer(asked, lost, unknowns(80000), 40);
-    asked.joint->lap_friction = 0.2;
-    const SolidModelAnswer rough = solid_model_answer(asked, lost, unknowns(80000), 40);
-    ASSERT_EQ(smooth.contact_left_out, "");
-    ASSERT_EQ(rough.contact_left_out, "");
-    ASSERT_TRUE(smooth.contact && rough.contact);
-    EXPECT_EQ(smooth.contact->friction, 0);
-    EXPECT_EQ(rough.contact->friction, 0.2);
-    EXPECT_GT(rough.contact->sticking, 0);
-    EXPECT_GT(std::abs(rough.contact->torque), 1.05 * std::abs(smooth.contact->torque));
-}
-
 TEST(SolidAnswer, AgreesWithTheMeridianModelAwayFromNotchesAndTrustsNoCoarseOne)
 {
     const Case asked = sample::splice();
