@@ -10,6 +10,7 @@
 #include "cases/beyond_revolution.h"
 #include "cases/problem.h"
 #include "cases/shape_limits.h"
+#include "post/notch_checks.h"
 #include "post/number_words.h"
 #include "post/site_loads.h"
 #include "post/view_sites.h"
@@ -109,6 +110,24 @@ void append_rows(std::vector<CheckRow>& rows, std::vector<CheckRow> more)
     std::move(more.begin(), more.end(), std::back_inserter(rows));
 }
 
+// What the meridian model judges and this one does not, and what none does.
+void append_left_out(std::vector<std::string>& notes, const Case& asked)
+{
+    if (!asked.sleeve) return;
+    if (std::ranges::count(asked.sleeve->slit, SlitState::press) > 0)
+        notes.push_back(
+            "the pressure of the press fit is not read from the solid model, so the sleeve's bore is not held "
+            "against yield under it: check the same sleeve with welds all round and no plugs as well");
+    if (has_thin_wall(asked))
+        notes.push_back(
+            "a wall or throat is under 5 mm, and the notch of 0.05 mm for such walls is not made in the "
+            "solid model: toes may have no method that governs");
+    if (!asked.sleeve->plugs.empty())
+        notes.push_back(
+            "the bar's metal under the edge of a plug weld is not judged, only the weld's own force; a weld on "
+            "the bar is a notch in it: keep plugs away from where the bar is used most");
+}
+
 }  // namespace
 
 Judgement judged_by_solid(const Case& asked, const Scenario& scenario, const Accuracy& accuracy, const ModelUse& use)
@@ -141,6 +160,7 @@ Judgement judged_by_solid(const Case& asked, const Scenario& scenario, const Acc
                     "counted into its utilisation; crack growth and structural stress extrapolated to a toe are not "
                     "judged by it",
                     target));
+    append_left_out(result.notes, settled.asked);
     if (!settled.answer.evidence.coarse_sites.empty())
         result.notes.push_back(fmt::format(
             "{} notches have fewer elements than their stress needs, so their error bars cannot be relied on "

@@ -13,8 +13,6 @@ namespace splicewright
 namespace
 {
 
-constexpr double class_cycles = 2e6;
-
 void expect_sound(const SnCurve& curve)
 {
     EXPECTS(curve.fatigue_class.value() > 0 && curve.partial_factor >= 1 && curve.slope > 0);

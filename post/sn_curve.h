@@ -36,6 +36,8 @@ struct SnCurve
     Provenance provenance = Provenance::from_memory;
 };
 
+constexpr double class_cycles = 2e6;  // that a fatigue class speaks of
+
 // Below this many cycles the curve is extrapolated: the material flows, and static yield governs.
 // Source: [Hobbacher2016] scope, from memory.
 constexpr double low_cycle_bound = 1e4;

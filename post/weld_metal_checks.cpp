@@ -11,6 +11,7 @@
 #include "post/nominal_checks.h"
 #include "post/section_checks.h"
 #include "post/site_loads.h"
+#include "post/sn_curve.h"
 #include "post/strength_limits.h"
 #include "post/weld_places.h"
 #include "post/worked_weld.h"
@@ -97,6 +98,35 @@ std::vector<WorkedStep> force_steps(const Acting& acting)
         read_step("force outward there", acting.force(2), "N"), read_step(area_words(metal), metal.area, "mm^2")};
 }
 
+// Why the sizes of a weld are below those that the code designs: a fillet of an effective length under 30 mm or six
+// throats, a plug whose hole is less than 8 mm wider than the sleeve is thick; empty: they are not.
+// Source: [Eurocode3Joints2005] 4.5.1 and 4.3.5, from memory: verify.
+std::string outside_detailing(const Case& asked, const WeldMetalForce& metal)
+{
+    const Side side = side_of_metal(metal);
+    if (is_plug(metal.site))
+    {
+        const double wall =
+            (asked.sleeve->outer_diameter - asked.bar[index(side)]->sections.front().diameter).value() / 2;
+        double narrowest = INFINITY;
+        for (const PlugRing& ring : asked.sleeve->plugs) narrowest = std::min(narrowest, ring.diameter.value());
+        if (narrowest >= wall + 8) return "";
+        return fmt::format(
+            "EN 1993-1-8 4.3.5 (from memory: verify) asks for a hole 8 mm wider than the part is thick, "
+            "{:.3g} mm here; the narrowest is {:.3g} mm",
+            wall + 8, narrowest);
+    }
+    const FilletWeld fillet = fillet_weld(asked, side);
+    const double thick = throat(fillet).value(), least = std::max(30.0, 6 * thick);
+    const double effective = asked.sleeve->weld.coverage.value() * throat_mean_radius(fillet).value() - 2 * thick;
+    if (effective >= least) return "";
+    return fmt::format(
+        "EN 1993-1-8 4.5.1 (from memory: verify) asks for an effective length of {:.3g} mm, the weld without a throat "
+        "at "
+        "each end; it is {:.3g} mm",
+        least, effective);
+}
+
 CheckRow strength_row(const Case& asked, const Acting& acting)
 {
     const WeldMetalForce& metal = *acting.metal;
@@ -118,6 +148,7 @@ CheckRow strength_row(const Case& asked, const Acting& acting)
                              eurocode.weakest);
     row.provenance = is_plug(metal.site) ? weaker(eurocode.provenance, Provenance::from_memory) : eurocode.provenance;
     row.not_valid_because = outside_eurocode(asked, side);
+    if (row.not_valid_because.empty()) row.not_valid_because = outside_detailing(asked, metal);
     row.note = which(metal);
     append_note(row.note, "structural stress: a mean, its edge has no notch radius and so no stress of its own");
     row.worked = force_steps(acting);
@@ -206,7 +237,19 @@ CheckRow yield_row(const Case& asked, const Acting& acting)
     return row;
 }
 
-// Torque also pulls at the ends of a weld. That part is counted as so much more shear as its class is lower: judgement.
+// How much less pull than shear the curves allow for the most frequent torque: the ratio of the classes up to the 2e6
+// cycles of which they speak, more beyond, where the curves part. Judgement.
+double shear_for_pull(const Load& load)
+{
+    double count = class_cycles;
+    for (const TorqueBlock& block : load.blocks) count = std::max(count, block.count);
+    const WeldCurves curves = iiw_curves(normal_class, shear_class);
+    return allowable_range(curves.shear, count, Amplitude::variable).value() /
+           allowable_range(curves.normal, count, Amplitude::variable).value();
+}
+
+// Torque also pulls at the ends of a weld. That part is counted as so much more shear as its curve allows less of it:
+// judgement.
 WeldUnitStress unit_stress(const WeldMetalForce& metal, const Load& load)
 {
     const auto parts = [&](const Eigen::Vector3d& force) -> std::array<double, 2>
@@ -218,7 +261,8 @@ WeldUnitStress unit_stress(const WeldMetalForce& metal, const Load& load)
     };
     const auto [pull, shear] = parts(metal.torsion);
     WeldUnitStress stress;
-    stress.shear_by_torque = std::hypot(shear, shear_class / normal_class * pull);
+    const double ratio = shear_for_pull(load);
+    stress.shear_by_torque = std::hypot(shear, ratio * pull);
     for (int k = 0; k < angles_of_bending; ++k)
     {
         const auto [across, along] = parts(bending_force(metal, std::numbers::pi * k / angles_of_bending));
@@ -235,9 +279,10 @@ WeldUnitStress unit_stress(const WeldMetalForce& metal, const Load& load)
     stress.torque_worked = {
         read_step(fmt::format("shear along the weld by 1 N·mm of torque {}", place), shear, per_couple),
         read_step("stress across the weld by it", pull, per_couple),
-        worked_step("both as shear, the one across by the ratio of the classes", "k_tau = sqrt(t^2 + (80/36 s)^2)",
-                    put_in("sqrt({}^2+({}/{}*{})^2)", {shear, shear_class, normal_class, pull}), stress.shear_by_torque,
-                    per_couple)};
+        read_step("ratio of what the curves of FAT 80 in shear and FAT 36 allow for the most frequent torque", ratio,
+                  ""),
+        worked_step("both as shear, the one across by that ratio", "k_tau = sqrt(t^2 + (q s)^2)",
+                    put_in("sqrt({}^2+({}*{})^2)", {shear, ratio, pull}), stress.shear_by_torque, per_couple)};
     stress.bending_worked = {
         read_step(fmt::format("k_sigma, stress across the weld by 1 N·mm of bending in its worst direction {}", place),
                   stress.normal_by_bending, per_couple),
@@ -257,7 +302,7 @@ CheckRow fatigue_row(const Case& asked, const WeldMetalForce& metal)
         unit_stress(metal, asked.load), iiw_curves(normal_class, shear_class));
     append_note(row.note, which(metal));
     append_note(row.note,
-                "stress across the weld by torque is counted as shear, larger by the ratio of the classes (judgement)");
+                "stress across the weld by torque is counted as shear, larger by the ratio of the curves (judgement)");
     if (is_plug(metal.site)) append_note(row.note, "a class of fillet welds, taken for a plug weld (judgement)");
     return row;
 }
