@@ -24,8 +24,8 @@ constexpr const char* shown_example = "cases/examples/hill-climb-rear-left.toml"
 constexpr std::array pictures{"section.png", "scenarios.png"};  // in docs/pictures, of the shown example
 // section.png of cases/examples/solid-model/plug-welds.toml, made by hand: it takes minutes.
 constexpr const char* solid_picture = "plug-welds.png";
-constexpr double default_accuracy_pct = 1;                      // of splicewright check
-constexpr std::size_t largest_picture = 200'000;                // bytes, so that the page loads at once
+constexpr double default_accuracy_pct = 1;        // of splicewright check
+constexpr std::size_t largest_picture = 200'000;  // bytes, so that the page loads at once
 constexpr const char* how_to_update =
     "Is the change wanted? SPLICEWRIGHT_UPDATE_DOCS=yes ./run test -R Readme.ShowsWhatTheProgramSays";
 
