@@ -3,17 +3,14 @@
 
 #include <fmt/format.h>
 
-#include <Eigen/Geometry>
 #include <algorithm>
-#include <array>
 #include <chrono>
 #include <cmath>
 #include <limits>
-#include <map>
 #include <utility>
 
 #include "cases/problem.h"
-#include "solver/contact_pressure.h"
+#include "solver/solid_contact_parts.h"
 #include "solver/solid_loads.h"
 
 namespace splicewright
@@ -24,17 +21,10 @@ namespace
 
 // Tolerance of the iteration while pairs open and close, and how it falls once they do not.
 constexpr double rough_tolerance = 1e-2, finer_by = 0.01, settled_tolerance = 1e-6;
-// What a pair may pull or overlap for each unit of that tolerance before it counts as wrong: what an iteration leaves
-// unbalanced pulls and overlaps by itself. Over the largest pressure, and mm; by trial.
-constexpr double pull_of_noise = 1, overlap_of_noise = 1e-2;
 // Steps without headway, in the number of pairs that are wrong, before the iteration grows finer or, where it is fine
 // already, only the worst are exchanged.
 constexpr int patience = 4;
 constexpr double worst_share = 0.5;
-// Times that a pair opens before it no longer sticks.
-constexpr int often = 3;
-// An open pair that overlaps by more than this part of what an answer may have is closed.
-constexpr double overlap_share = 0.01;
 // Pairs exchanged since the preconditioner was made, of all, from which it is made anew for the units.
 constexpr double renew_share = 0.1;
 
@@ -44,168 +34,7 @@ double least_modulus(const SolidBody& body)
     for (const ElasticConstants& steel : body.steel) least = std::min(least, steel.E);
     return least;
 }
-
-// A place that can open, and what is known of it.
-struct Touch
-{
-    std::size_t surface = 0, place = 0;
-    HeldPair pair;    // its opening closes the gap
-    double area = 0;  // mm^2
-    bool closed = true;
-    double force = 0;    // N, 0 where open
-    double gap_now = 0;  // mm, 0 where closed
-    bool rough = false;  // whether friction acts where it is closed
-    bool sticks = true;
-    int times_opened = 0, times_turned = 0;
-    std::array<Eigen::Vector3d, 2> along{Eigen::Vector3d::Zero(), Eigen::Vector3d::Zero()};  // unit, along the faces
-    double stiffness = 0;               // N/mm, E times the root of the area: about what a pair gives way by
-    Eigen::Vector3d friction{0, 0, 0};  // N on `second`: found where it sticks, given where it slips
-    Eigen::Vector3d slip{0, 0, 0};      // mm, of `second` against `first`; zero where it sticks
-
-    [[nodiscard]] double pull() const { return closed ? -force / area : 0; }  // MPa
-    [[nodiscard]] double overlap() const { return closed ? 0 : -gap_now; }    // mm
-    // What opens time and again may pull only because it sticks: it slips when it touches again.
-    void open()
-    {
-        closed = false;
-        sticks = ++times_opened < often;
-        friction.setZero();
-    }
-    [[nodiscard]] bool is_stuck() const { return closed && rough && sticks; }
-    [[nodiscard]] bool slips() const { return closed && rough && !sticks; }
-};
-
-// Two unit vectors across a third.
-std::array<Eigen::Vector3d, 2> across(const Eigen::Vector3d& normal)
-{
-    const Eigen::Vector3d first = normal.unitOrthogonal();
-    return {first, normal.cross(first)};
-}
-
-struct Violation
-{
-    double penetration = 0, tension = 0;  // mm; relative to the peak
-    double allowed_pull = 0;              // MPa
-};
-
-// Exchanges what is wrong by more than a share of the worst; returns how many pairs were wrong. tolerance: of the
-// iteration; 0 where it ran to the end.
-int exchange(std::vector<Touch>& touches, const Violation& worst, const ContactSettings& allowed, double share,
-             double tolerance)
-{
-    const double peak = worst.allowed_pull / allowed.tension;
-    const double allowed_pull = std::max(worst.allowed_pull, tolerance * pull_of_noise * peak);
-    const double allowed_overlap = std::max(overlap_share * allowed.penetration, tolerance * overlap_of_noise);
-    const double least_overlap = std::max(allowed_overlap, share * worst.penetration);
-    const double least_pull = std::max(allowed_pull, share * worst.tension * peak);
-    int wrong = 0;
-    for (Touch& touch : touches)
-    {
-        const double overlap = touch.overlap(), pull = touch.pull();
-        wrong += overlap > allowed_overlap || pull > allowed_pull ? 1 : 0;
-        if (pull > least_pull) touch.open();
-        else if (overlap > least_overlap) touch.closed = true;
-    }
-    return wrong;
-}
-
-// Coulomb's law for what was read: lets go what sticks beyond it, stops what its friction drives, and turns the
-// friction of the others against their slip. Returns how many pairs changed; the forces of those that slip on count as
-// one more while they change too much.
-int rub(std::vector<Touch>& touches, const ContactSettings& allowed)
-{
-    double most = 0;
-    for (const Touch& touch : touches)
-        if (touch.rough && touch.closed) most = std::max(most, allowed.friction * touch.force);
-    int wrong = 0;
-    double change = 0, all = 0;
-    for (Touch& touch : touches)
-    {
-        if (!touch.rough) continue;
-        if (!touch.closed) continue;
-        const double limit = allowed.friction * std::max(touch.force, 0.0), now = touch.friction.norm();
-        all += limit;
-        if (touch.sticks)
-        {
-            if (now <= limit + allowed.friction_change * most) continue;
-            touch.sticks = false;
-            touch.friction *= limit / now;
-            ++wrong;
-        }
-        else
-        {
-            const Eigen::Vector3d trial = touch.friction - touch.stiffness * touch.slip;
-            const double size = trial.norm();
-            // What would turn about time and again is driven both ways by its friction.
-            const bool turns = trial.dot(touch.friction) < 0;
-            touch.times_turned += turns ? 1 : 0;
-            if ((size <= limit && touch.slip.squaredNorm() > 0) || (turns && touch.times_turned > 1))
-            {
-                touch.sticks = true;
-                ++wrong;
-                continue;
-            }
-            const Eigen::Vector3d next = size > 0 ? Eigen::Vector3d(limit / size * trial) : touch.friction;
-            change += (next - touch.friction).norm();
-            touch.friction = next;
-        }
-    }
-    return wrong + (change > allowed.friction_change * all ? 1 : 0);
-}
-
 }  // namespace
-
-struct SolidContact::Parts
-{
-    Parts(const SolidMesh& mesh, std::vector<ContactSurface> given, const SolidSettings& settings,
-          const ContactSettings& chosen);
-
-    std::vector<ContactSurface> surfaces;
-    ContactSettings contact;
-    double tolerance = 0;
-    Eigen::Matrix3Xd places;  // [3, n mesh nodes] mm
-    std::vector<PairSpring> own_springs;
-    double spring_modulus = 0;  // N/mm for each mm of the root of an area
-    std::vector<Touch> touches;
-    std::unique_ptr<SolidSystem> own_system;
-    SolidSystem* system = nullptr;
-
-    [[nodiscard]] std::vector<PairSpring> springs(const std::vector<Touch>& now) const;
-    [[nodiscard]] NodeForces friction(const std::vector<Touch>& now) const;  // of what slips
-    [[nodiscard]] std::vector<SolidAnswer> solved(const std::vector<NodeForces>& loads, const std::vector<bool>& opened,
-                                                  const std::vector<Touch>& now,
-                                                  std::vector<Eigen::Matrix3Xd> displacements, double to) const;
-    void read(const std::vector<SolidAnswer>& answers, const std::vector<double>& factors,
-              std::vector<Touch>& now) const;
-    [[nodiscard]] std::vector<std::vector<double>> forces(const std::vector<Touch>& now) const;
-    [[nodiscard]] Violation violation(const std::vector<Touch>& now) const;
-    void finish(const std::vector<Touch>& now, ContactAnswer& answer) const;
-};
-
-SolidContact::Parts::Parts(const SolidMesh& mesh, std::vector<ContactSurface> given, const SolidSettings& settings,
-                           const ContactSettings& chosen)
-    : surfaces(std::move(given)), contact(chosen), tolerance(settings.tolerance)
-{
-    std::map<std::pair<std::int32_t, std::int32_t>, int> of_pair;
-    for (std::size_t s = 0; s < surfaces.size(); ++s)
-        for (std::size_t i = 0; i < surfaces[s].places.size(); ++i)
-        {
-            const ContactPlace& place = surfaces[s].places[i];
-            if (place.first == place.second) continue;
-            touches.push_back({s, i, {place.first, place.second, place.normal, -place.gap}, place.area});
-            ++of_pair[{place.first, place.second}];
-        }
-    EXPECTS(contact.friction >= 0 && contact.friction <= 0.6);
-    for (Touch& touch : touches)
-    {
-        touch.rough = contact.friction > 0 && of_pair[{touch.pair.first, touch.pair.second}] == 1;
-        touch.along = across(touch.pair.direction);
-    }
-    places.resize(3, static_cast<Eigen::Index>(mesh.nodes.size()));
-    for (std::size_t i = 0; i < mesh.nodes.size(); ++i)
-        places.col(static_cast<Eigen::Index>(i)) =
-            Eigen::Vector3d(mesh.nodes[i][0], mesh.nodes[i][1], mesh.nodes[i][2]);
-}
 
 SolidContact::SolidContact(const SolidMesh& mesh, SolidBody body, std::vector<ContactSurface> surfaces,
                            SolidSettings settings, ContactSettings contact)
@@ -231,140 +60,6 @@ SolidContact::~SolidContact() = default;
 SolidContact::SolidContact(SolidContact&&) noexcept = default;
 
 const SolidSetUp& SolidContact::set_up() const { return parts_->system->set_up(); }
-
-std::vector<PairSpring> SolidContact::Parts::springs(const std::vector<Touch>& now) const
-{
-    std::vector<PairSpring> result = own_springs;
-    for (const Touch& touch : now)
-    {
-        if (!touch.closed) continue;
-        const double stiffness = spring_modulus * std::sqrt(touch.area);
-        result.push_back({touch.pair.first, touch.pair.second, touch.pair.direction, stiffness});
-        if (!touch.is_stuck()) continue;
-        for (const Eigen::Vector3d& along : touch.along)
-            result.push_back({touch.pair.first, touch.pair.second, along, stiffness});
-    }
-    return result;
-}
-
-NodeForces SolidContact::Parts::friction(const std::vector<Touch>& now) const
-{
-    NodeForces result = NodeForces::Zero(3, places.cols());
-    for (const Touch& touch : now)
-    {
-        if (!touch.slips()) continue;
-        result.col(touch.pair.second) += touch.friction;
-        result.col(touch.pair.first) -= touch.friction;
-    }
-    return result;
-}
-
-std::vector<SolidAnswer> SolidContact::Parts::solved(const std::vector<NodeForces>& loads,
-                                                     const std::vector<bool>& opened, const std::vector<Touch>& now,
-                                                     std::vector<Eigen::Matrix3Xd> displacements, double to) const
-{
-    SolidStart start{{}, opened, std::move(displacements), to};
-    for (const Touch& touch : now)
-    {
-        if (touch.closed) start.pairs.push_back(touch.pair);
-        if (!touch.is_stuck()) continue;
-        for (const Eigen::Vector3d& along : touch.along)
-            start.pairs.push_back({touch.pair.first, touch.pair.second, along, 0});
-    }
-    return system->solution(loads, own_springs, start).loads;
-}
-
-void SolidContact::Parts::read(const std::vector<SolidAnswer>& answers, const std::vector<double>& factors,
-                               std::vector<Touch>& now) const
-{
-    std::size_t held = 0;
-    const auto next_force = [&]
-    {
-        double force = 0;
-        for (std::size_t k = 0; k < answers.size(); ++k) force += factors[k] * answers[k].pair_forces[held];
-        ++held;
-        return force;
-    };
-    for (Touch& touch : now)
-    {
-        touch.force = touch.gap_now = 0;
-        touch.slip.setZero();
-        if (touch.closed) touch.force = next_force();
-        if (touch.is_stuck())
-        {
-            touch.friction.setZero();
-            for (const Eigen::Vector3d& along : touch.along) touch.friction += next_force() * along;
-        }
-        if (touch.closed && !touch.slips()) continue;
-        Eigen::Vector3d apart = Eigen::Vector3d::Zero();
-        for (std::size_t k = 0; k < answers.size(); ++k)
-            apart += factors[k] *
-                     (answers[k].displacement.col(touch.pair.second) - answers[k].displacement.col(touch.pair.first));
-        const double open = touch.pair.direction.dot(apart);
-        if (touch.closed) touch.slip = apart - open * touch.pair.direction;
-        else touch.gap_now = open - touch.pair.opening;
-    }
-}
-
-Violation SolidContact::Parts::violation(const std::vector<Touch>& now) const
-{
-    Violation worst;
-    double pull = 0;
-    for (const Touch& touch : now)
-    {
-        worst.penetration = std::max(worst.penetration, touch.overlap());
-        pull = std::max(pull, touch.pull());
-    }
-    double peak = contact.nominal_stress;
-    const auto all = forces(now);
-    for (std::size_t s = 0; s < surfaces.size(); ++s)
-        for (const double p : contact_pressure(surfaces[s], all[s])) peak = std::max(peak, p);
-    worst.allowed_pull = contact.tension * peak;
-    if (pull > 0) worst.tension = peak > 0 ? pull / peak : 1;
-    return worst;
-}
-
-std::vector<std::vector<double>> SolidContact::Parts::forces(const std::vector<Touch>& now) const
-{
-    std::vector<std::vector<double>> result;
-    for (const ContactSurface& surface : surfaces) result.emplace_back(surface.places.size(), 0.0);
-    for (const Touch& touch : now) result[touch.surface][touch.place] = touch.force;
-    return result;
-}
-
-// Pressures of the contact that was found.
-void SolidContact::Parts::finish(const std::vector<Touch>& now, ContactAnswer& answer) const
-{
-    const auto all = forces(now);
-    std::vector<std::vector<Eigen::Vector3d>> along;
-    std::vector<std::vector<char>> sticks;
-    for (const ContactSurface& surface : surfaces)
-    {
-        along.emplace_back(surface.places.size(), Eigen::Vector3d::Zero());
-        sticks.emplace_back(surface.places.size(), char{0});
-    }
-    for (const Touch& touch : now)
-    {
-        if (touch.closed) along[touch.surface][touch.place] = touch.friction;
-        sticks[touch.surface][touch.place] = touch.is_stuck() && touch.force > 0 ? 1 : 0;
-    }
-    for (std::size_t s = 0; s < surfaces.size(); ++s)
-    {
-        answer.surfaces.push_back(
-            contact_state(surfaces[s], all[s], std::move(along[s]), places, answer.solid.displacement));
-        answer.surfaces.back().sticks = std::move(sticks[s]);
-        for (const double pressure : answer.surfaces.back().pressure)
-            answer.peak_pressure = std::max(answer.peak_pressure, pressure);
-    }
-    for (const SolidAnswer& unit : answer.units)
-    {
-        std::vector<Touch> of_unit = now;
-        read({unit}, {1.0}, of_unit);
-        answer.unit_forces.push_back(forces(of_unit));
-    }
-    for (const Touch& touch : now) answer.closed += touch.closed && touch.force > 0 ? 1 : 0;
-}
-
 ContactAnswer SolidContact::solution(const SolidMesh& mesh, const NodeForces& load)
 {
     return solution(mesh, std::vector<ContactUnit>{{load}});

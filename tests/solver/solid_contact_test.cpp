@@ -165,7 +165,7 @@ TEST(SolidContact, SticksInTheMiddleAndSlipsOutsideAsCattaneoAndMindlinSay)
             exact::HertzSolids::half_width() / (4 * quarter), off, allowed, stuck_to, c, answer.steps,
             answer.iterations);
         // Far less in fact; 4 % of the mean square is asked where three elements stand over the half-width.
-        EXPECT_LT(off, std::min(allowed, 0.04));
+        EXPECT_LT(off, n > 6 ? 0.04 : allowed);
         EXPECT_NEAR(stuck_to, c, 2 * quarter);
     }
 }
