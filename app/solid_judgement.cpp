@@ -115,15 +115,15 @@ void append_left_out(std::vector<std::string>& notes, const Case& asked)
 {
     if (!asked.sleeve) return;
     if (std::ranges::count(asked.sleeve->slit, SlitState::press) > 0)
-        notes.push_back(
+        notes.emplace_back(
             "the pressure of the press fit is not read from the solid model, so the sleeve's bore is not held "
             "against yield under it: check the same sleeve with welds all round and no plugs as well");
     if (has_thin_wall(asked))
-        notes.push_back(
+        notes.emplace_back(
             "a wall or throat is under 5 mm, and the notch of 0.05 mm for such walls is not made in the "
             "solid model: toes may have no method that governs");
     if (!asked.sleeve->plugs.empty())
-        notes.push_back(
+        notes.emplace_back(
             "the bar's metal under the edge of a plug weld is not judged, only the weld's own force; a weld on "
             "the bar is a notch in it: keep plugs away from where the bar is used most");
 }
