@@ -200,7 +200,7 @@ void add_solid(Judgement& result, const Case& asked, const ModelUse& use)
     if (std::ranges::any_of(solid.evidence.coarse_sites, is_lap_corner))
     {
         result.answer.evidence.reached = false;
-        result.notes.push_back(
+        result.notes.emplace_back(
             "the lap's corners have fewer elements than their stress needs, so their error bars cannot be relied on "
             "and no pass is given: ask for more --solid-dofs");
     }
