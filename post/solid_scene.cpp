@@ -175,7 +175,7 @@ void add_clipped(std::vector<SpaceSegment>& list, const Corner& a, const Corner&
             else if (p > 0) from = std::max(from, p / (p - q));
             else if (q > 0) to = std::min(to, p / (p - q));
         }
-        if (from < to) list.push_back({between(a, b, from).place, between(a, b, to).place});
+        if (from < to) list.emplace_back(between(a, b, from).place, between(a, b, to).place);
     }
 }
 
