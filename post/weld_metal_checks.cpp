@@ -33,15 +33,16 @@ struct Acting
     const WeldMetalForce* metal = nullptr;
     Eigen::Vector3d force{0, 0, 0};  // along, around, outward: N
     double angle = 0;                // of the bending's tension side, rad
-    double error_pct = 0;            // of its size, from the loads that act
+    double error = 0;                // size of its error from the loads that act, N
 };
 
-double error_pct(const WeldMetalForce& metal, const CombinedLoad& load, double size)
+double error_of(const WeldMetalForce& metal, const CombinedLoad& load)
 {
-    const double error = std::abs(load.torque) * metal.torsion_error + std::abs(load.bending) * metal.bending_error +
-                         std::abs(load.axial) * metal.axial_error + std::abs(load.press) * metal.press_error;
-    return size > 0 ? 100 * error / size : 0;
+    return std::abs(load.torque) * metal.torsion_error + std::abs(load.bending) * metal.bending_error +
+           std::abs(load.axial) * metal.axial_error + std::abs(load.press) * metal.press_error;
 }
+
+double error_pct(double error, double size) { return size > 0 ? 100 * error / size : 0; }
 
 Eigen::Vector3d bending_force(const WeldMetalForce& metal, double angle)
 {
@@ -52,7 +53,8 @@ Eigen::Vector3d bending_force(const WeldMetalForce& metal, double angle)
 template <class Demand>
 Acting worst_direction(const WeldMetalForce& metal, const CombinedLoad& load, const Demand& demand)
 {
-    Acting worst{&metal, {0, 0, 0}, 0, 0};
+    const double error = error_of(metal, load);
+    Acting worst{&metal, {0, 0, 0}, 0, error};
     double largest = -1;
     const Eigen::Vector3d steady = load.torque * metal.torsion + load.axial * metal.axial + load.press * metal.press;
     for (int k = 0; k < angles_of_bending; ++k)
@@ -60,7 +62,7 @@ Acting worst_direction(const WeldMetalForce& metal, const CombinedLoad& load, co
         const double angle = 2 * std::numbers::pi * k / angles_of_bending;
         const Eigen::Vector3d force = steady + load.bending * bending_force(metal, angle);
         const double here = demand(force);
-        if (here > largest) worst = {&metal, force, angle, error_pct(metal, load, force.norm())}, largest = here;
+        if (here > largest) worst = {&metal, force, angle, error}, largest = here;
     }
     return worst;
 }
@@ -90,17 +92,17 @@ std::string area_words(const WeldMetalForce& metal)
 std::vector<WorkedStep> force_steps(const Acting& acting)
 {
     const WeldMetalForce& metal = *acting.metal;
-    return {
-        read_step(fmt::format("force along the axis under the peak load {}, bending towards {:.0f}°, {}", where(metal),
-                              acting.angle * 180 / std::numbers::pi, by_finite_elements(acting.error_pct)),
-                  acting.force(0), "N"),
-        read_step("force around the axis there", acting.force(1), "N"),
-        read_step("force outward there", acting.force(2), "N"), read_step(area_words(metal), metal.area, "mm^2")};
+    return {read_step(fmt::format("force along the axis under the peak load {}, bending towards {:.0f}°, {}",
+                                  where(metal), acting.angle * 180 / std::numbers::pi,
+                                  by_finite_elements(error_pct(acting.error, acting.force.norm()))),
+                      acting.force(0), "N"),
+            read_step("force around the axis there", acting.force(1), "N"),
+            read_step("force outward there", acting.force(2), "N"), read_step(area_words(metal), metal.area, "mm^2")};
 }
 
 // Why the sizes of a weld are below those that the code designs: a fillet of an effective length under 30 mm or six
 // throats, a plug whose hole is less than 8 mm wider than the sleeve is thick; empty: they are not.
-// Source: [Eurocode3Joints2005] 4.5.1 and 4.3.5, from memory: verify.
+// Source: [Eurocode3Joints2005] 4.5.1, read in a secondary source, and 4.3.5, from memory: verify.
 std::string outside_detailing(const Case& asked, const WeldMetalForce& metal)
 {
     const Side side = side_of_metal(metal);
@@ -121,9 +123,8 @@ std::string outside_detailing(const Case& asked, const WeldMetalForce& metal)
     const double effective = asked.sleeve->weld.coverage.value() * throat_mean_radius(fillet).value() - 2 * thick;
     if (effective >= least) return "";
     return fmt::format(
-        "EN 1993-1-8 4.5.1 (from memory: verify) asks for an effective length of {:.3g} mm, the weld without a throat "
-        "at "
-        "each end; it is {:.3g} mm",
+        "EN 1993-1-8 4.5.1 asks for an effective length of {:.3g} mm, the weld without a throat at each end; it is "
+        "{:.3g} mm",
         least, effective);
 }
 
@@ -139,7 +140,7 @@ CheckRow strength_row(const Case& asked, const Acting& acting)
     row.demand = acting.force.norm() / metal.area;
     row.capacity = eurocode.tensile.value() / (std::numbers::sqrt3 * eurocode.beta_w * weld_partial_factor);
     row.unit = "MPa";
-    row.error_pct = acting.error_pct;
+    row.error_pct = error_pct(acting.error, acting.force.norm());
     row.utilisation = row.demand / row.capacity * (1 + row.error_pct / 100);
     row.method =
         fmt::format("resultant force on the weld by the solid model over the {}, simplified method", area_words(metal));
@@ -221,7 +222,8 @@ CheckRow yield_row(const Case& asked, const Acting& acting)
     row.demand = mean_von_mises(asked, metal, acting.force);
     row.capacity = limit.stress.value();
     row.unit = "MPa";
-    row.error_pct = acting.error_pct;
+    // All of the error may be shear, which the von Mises stress counts with the root of three.
+    row.error_pct = error_pct(std::numbers::sqrt3 * acting.error, row.demand * metal.area);
     row.utilisation = row.demand * (1 + row.error_pct / 100) / row.capacity;
     row.method = fmt::format("structural stress: force on the weld by the solid model over the {}, von Mises",
                              area_words(metal));
@@ -269,8 +271,14 @@ WeldUnitStress unit_stress(const WeldMetalForce& metal, const Load& load)
         stress.normal_by_bending = std::max(stress.normal_by_bending, across);
         stress.shear_by_bending = std::max(stress.shear_by_bending, along);
     }
-    const double of_torque = error_pct(metal, {1, 0, 0, 0}, metal.torsion.norm()),
-                 of_bending = error_pct(metal, {0, 1, 0, 0}, std::max(metal.towards_x.norm(), metal.towards_y.norm()));
+    // Of sqrt(t^2 + (q s)^2), which both of them make together: to first order, the error in its worst direction.
+    const auto error_of_both = [&](double along, double across, double error)
+    {
+        const double both = std::hypot(along, ratio * across);
+        return both > 0 ? 100 * error / metal.area * std::hypot(along, ratio * ratio * across) / (both * both) : 0;
+    };
+    const double of_torque = error_of_both(shear, pull, metal.torsion_error),
+                 of_bending = error_of_both(stress.shear_by_bending, stress.normal_by_bending, metal.bending_error);
     const bool bends = load.peak_bending.value() > 0 || load.running_bending.value() > 0;
     stress.shear_error_pct = bends ? std::max(of_torque, of_bending) : of_torque;
     stress.normal_error_pct = of_bending;
