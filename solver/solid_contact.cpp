@@ -34,6 +34,7 @@ double least_modulus(const SolidBody& body)
     for (const ElasticConstants& steel : body.steel) least = std::min(least, steel.E);
     return least;
 }
+
 }  // namespace
 
 SolidContact::SolidContact(const SolidMesh& mesh, SolidBody body, std::vector<ContactSurface> surfaces,
@@ -60,6 +61,7 @@ SolidContact::~SolidContact() = default;
 SolidContact::SolidContact(SolidContact&&) noexcept = default;
 
 const SolidSetUp& SolidContact::set_up() const { return parts_->system->set_up(); }
+
 ContactAnswer SolidContact::solution(const SolidMesh& mesh, const NodeForces& load)
 {
     return solution(mesh, std::vector<ContactUnit>{{load}});
@@ -153,8 +155,8 @@ private:
         if (wrong > 0)
         {
             // A rough solution may not see what a fine one found, nor how a pair moves that is let go.
-            const bool rough = tolerance_ > (p_.contact.friction > 0 ? p_.tolerance : settled_tolerance);
-            if (!searching_ || (without_headway_ >= patience && rough))
+            const bool can_be_finer = tolerance_ > (p_.contact.friction > 0 ? p_.tolerance : settled_tolerance);
+            if (!searching_ || (without_headway_ >= patience && can_be_finer))
             {
                 tolerance_ = std::max(p_.tolerance, finer_by * tolerance_);
                 without_headway_ = 0;

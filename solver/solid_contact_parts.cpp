@@ -36,6 +36,7 @@ SolidContact::Parts::Parts(const SolidMesh& mesh, std::vector<ContactSurface> gi
         places.col(static_cast<Eigen::Index>(i)) =
             Eigen::Vector3d(mesh.nodes[i][0], mesh.nodes[i][1], mesh.nodes[i][2]);
 }
+
 std::vector<PairSpring> SolidContact::Parts::springs(const std::vector<Touch>& now) const
 {
     std::vector<PairSpring> result = own_springs;

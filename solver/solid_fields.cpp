@@ -286,9 +286,9 @@ std::vector<SolidContactFields> contact_fields(const SolidLevel& level, const La
 
 const SolidBracket& shown_bracket(const SolidLevel& level)
 {
-    for (auto bracket = level.brackets.rbegin(); bracket != level.brackets.rend(); ++bracket)
-        if (bracket->contact) return *bracket;
-    return level.brackets.front();
+    const auto touching = std::find_if(level.brackets.rbegin(), level.brackets.rend(),
+                                       [](const SolidBracket& bracket) { return bracket.contact.has_value(); });
+    return touching != level.brackets.rend() ? *touching : level.brackets.front();
 }
 
 }  // namespace

@@ -11,8 +11,8 @@ namespace splicewright
 namespace
 {
 
-// What a pair may pull or overlap for each unit of that tolerance before it counts as wrong: what an iteration leaves
-// unbalanced pulls and overlaps by itself. Over the largest pressure, and mm; by trial.
+// What a pair may pull or overlap for each unit of the iteration's tolerance before it counts as wrong: what an
+// iteration leaves unbalanced pulls and overlaps by itself. Over the largest pressure, and mm; by trial.
 constexpr double pull_of_noise = 1, overlap_of_noise = 1e-2;
 // Times that a pair opens before it no longer sticks.
 constexpr int often = 3;
@@ -33,6 +33,7 @@ std::array<Eigen::Vector3d, 2> across(const Eigen::Vector3d& normal)
     const Eigen::Vector3d first = normal.unitOrthogonal();
     return {first, normal.cross(first)};
 }
+
 int exchange(std::vector<Touch>& touches, const Violation& worst, const ContactSettings& allowed, double share,
              double tolerance)
 {
@@ -61,8 +62,7 @@ int rub(std::vector<Touch>& touches, const ContactSettings& allowed)
     double change = 0, all = 0;
     for (Touch& touch : touches)
     {
-        if (!touch.rough) continue;
-        if (!touch.closed) continue;
+        if (!touch.rough || !touch.closed) continue;
         const double limit = allowed.friction * std::max(touch.force, 0.0), now = touch.friction.norm();
         all += limit;
         if (touch.sticks)
@@ -76,10 +76,7 @@ int rub(std::vector<Touch>& touches, const ContactSettings& allowed)
         {
             const Eigen::Vector3d trial = touch.friction - touch.stiffness * touch.slip;
             const double size = trial.norm();
-            // What would turn about time and again is driven both ways by its friction.
-            const bool turns = trial.dot(touch.friction) < 0;
-            touch.times_turned += turns ? 1 : 0;
-            if ((size <= limit && touch.slip.squaredNorm() > 0) || (turns && touch.times_turned > 1))
+            if (size <= limit && touch.slip.squaredNorm() > 0)
             {
                 touch.sticks = true;
                 ++wrong;

@@ -22,7 +22,7 @@ struct Touch
     double gap_now = 0;  // mm, 0 where closed
     bool rough = false;  // whether friction acts where it is closed
     bool sticks = true;
-    int times_opened = 0, times_turned = 0;
+    int times_opened = 0;
     std::array<Eigen::Vector3d, 2> along{Eigen::Vector3d::Zero(), Eigen::Vector3d::Zero()};  // unit, along the faces
     double stiffness = 0;               // N/mm, E times the root of the area: about what a pair gives way by
     Eigen::Vector3d friction{0, 0, 0};  // N on `second`: found where it sticks, given where it slips
@@ -39,7 +39,7 @@ struct Touch
 // Two unit vectors across a third.
 std::array<Eigen::Vector3d, 2> across(const Eigen::Vector3d& normal);
 
-// What is left of it, the worst over all pairs.
+// By how much the worst of all pairs breaks the conditions of contact.
 struct Violation
 {
     double penetration = 0, tension = 0;  // mm; relative to the peak

@@ -5,7 +5,6 @@
 
 #include <Eigen/Geometry>
 #include <cmath>
-#include <cstring>
 #include <nlohmann/json.hpp>
 #include <set>
 
@@ -19,6 +18,7 @@
 #include "solver/solid_answer.h"
 #include "solver/solid_face.h"
 #include "tests/mesh/sample_cases.h"
+#include "tests/report/payload_reader.h"
 
 namespace splicewright
 {
@@ -55,36 +55,6 @@ const SolidFields& thin_fields()
     return made;
 }
 
-// As post/view_payload.h tells.
-class Reader
-{
-public:
-    explicit Reader(std::string bytes) : bytes_(std::move(bytes))
-    {
-        const auto length = static_cast<std::size_t>(next<std::uint32_t>(1)[0]);
-        header = nlohmann::json::parse(bytes_.substr(at_, length));
-        at_ += length;
-    }
-    template <class Number>
-    std::vector<double> next(std::size_t count, double step = 1)
-    {
-        std::vector<double> values;
-        for (std::size_t i = 0; i < count; ++i, at_ += sizeof(Number))
-        {
-            Number value{};
-            std::memcpy(&value, bytes_.data() + at_, sizeof(Number));
-            values.push_back(step * static_cast<double>(value));
-        }
-        return values;
-    }
-    [[nodiscard]] bool is_read() const { return at_ == bytes_.size(); }
-    nlohmann::json header;
-
-private:
-    std::string bytes_;
-    std::size_t at_ = 0;
-};
-
 Eigen::Vector3d column(const std::vector<double>& list, std::size_t i)
 {
     return {list[3 * i], list[3 * i + 1], list[3 * i + 2]};
@@ -97,7 +67,7 @@ TEST(SolidView, PayloadHoldsTheFieldsOfEveryLoadToTheirStep)
     const std::string bytes = view_payload(solid_report()).bytes;
     EXPECT_GT(bytes.size(), 50000U);
     EXPECT_LE(bytes.size(), most_solid_payload_bytes);
-    Reader read(bytes);
+    PayloadReader read(bytes);
     const nlohmann::json& told = read.header["scenarios"][0];
     ASSERT_TRUE(told["solid"]);
     ASSERT_EQ(told["steps"].size(), view_loads(solid_report().asked).size());
@@ -159,7 +129,7 @@ TEST(SolidView, NamesEverySiteOnceAndThoseWithoutStressOfTheirOwn)
     CheckRow row;
     row.id = "strength/weld-end.1/force", row.site = "weld-end.1";
     report.sound.checks.push_back(row);
-    Reader read(view_payload(report).bytes);
+    PayloadReader read(view_payload(report).bytes);
     std::set<std::string> names;
     for (const nlohmann::json& site : read.header["scenarios"][0]["sites"])
         EXPECT_TRUE(names.insert(site["id"]).second) << site["id"];

@@ -3,7 +3,6 @@
 #include <gtest/gtest.h>
 
 #include <cmath>
-#include <cstring>
 #include <map>
 #include <nlohmann/json.hpp>
 #include <string>
@@ -22,41 +21,12 @@
 #include "post/view_script.h"
 #include "post/view_sites.h"
 #include "solver/meridian.h"
+#include "tests/report/payload_reader.h"
 
 namespace splicewright
 {
 namespace
 {
-
-// Reads the payload as its description in post/view_payload.h tells.
-class Reader
-{
-public:
-    explicit Reader(std::string bytes) : bytes_(std::move(bytes))
-    {
-        const std::vector<double> length = next<std::uint32_t>(1);
-        header = nlohmann::json::parse(bytes_.substr(at_, std::size_t(length[0])));
-        at_ += std::size_t(length[0]);
-    }
-    template <class Number>
-    std::vector<double> next(std::size_t count)
-    {
-        std::vector<double> values;
-        for (std::size_t i = 0; i < count; ++i, at_ += sizeof(Number))
-        {
-            Number value{};
-            std::memcpy(&value, bytes_.data() + at_, sizeof(Number));
-            values.push_back(double(value));
-        }
-        return values;
-    }
-    [[nodiscard]] bool is_read() const { return at_ == bytes_.size(); }
-    nlohmann::json header;
-
-private:
-    std::string bytes_;
-    std::size_t at_ = 0;
-};
 
 double peak_of(const SolvedFields& fields, const CombinedLoad& load)
 {
@@ -81,7 +51,7 @@ Eigen::Vector3d weights(const std::array<Eigen::Vector2d, 3>& corner, const Eige
 TEST(ViewPayload, HoldsTheFieldsToTheStepOfItsChannels)
 {
     const Report& report = report_of("press-fit");
-    Reader read(view_payload(report).bytes);
+    PayloadReader read(view_payload(report).bytes);
     std::vector<const Judgement*> judgements{&report.sound};
     for (const Judgement& judgement : report.what_if) judgements.push_back(&judgement);
     ASSERT_EQ(read.header["scenarios"].size(), judgements.size());
