@@ -18,7 +18,7 @@ namespace
 constexpr double bytes_per_dof = 2600;  // 890 to 1230 were seen with 200 thousand to 1.2 million; twice that
 // A shape may need so many times the unknowns asked; more is refused before it is meshed. Judgement.
 constexpr std::size_t most_times_asked = 4;
-constexpr int angles_of_bending = 36;  // over half a turn: within (1 - cos 2.5 deg)/2, 0.05 %, of a peak
+constexpr int angles_of_bending = 36;  // over half a turn: within 1 - cos 2.5 deg, 0.1 %, of a peak
 
 Eigen::Matrix3Xd places_of(const SiteStress& site)
 {
