@@ -20,25 +20,6 @@ namespace splicewright
 namespace
 {
 
-// The case as this scenario finds its slit.
-struct SettledSlit
-{
-    Case asked;
-    std::vector<std::string> notes;
-};
-
-SettledSlit settled_slit(const Case& asked, const Scenario& scenario)
-{
-    SettledSlit settled{asked, {}};
-    const CombinedLoad load = peak_load(asked);
-    const bool has_open =
-        asked.sleeve && (asked.sleeve->slit[0] == SlitState::open || asked.sleeve->slit[1] == SlitState::open);
-    if (!has_open || (load.bending == 0 && load.axial == 0)) return settled;
-    const double closes = slit_closing(asked, scenario, load);
-    if (const auto note = close_slits(settled.asked, closes)) settled.notes.push_back(*note);
-    return settled;
-}
-
 bool cycles(const Load& load) { return !load.blocks.empty() || load.running_bending.value() > 0; }
 
 // The scenario with all notches of one radius.
@@ -75,25 +56,21 @@ std::optional<WhatIf> both_sleeve_welds_lost(const Case& asked)
     return changed;
 }
 
-Judgement judged_by_meridian(const Case& asked, const SettledSlit& settled, const Scenario& scenario,
-                             const Accuracy& accuracy)
+// settled: with its slits as the peak load finds them.
+void judge_by_meridian(Judgement& result, const Case& asked, const Case& settled, const Accuracy& accuracy)
 {
-    Judgement result;
-    result.answer = meridian_answer(settled.asked, scenario, accuracy);
-    result.notes = settled.notes;
+    const Scenario& scenario = result.answer.scenario;
     std::optional<MeridianAnswer> notched, small;
-    if (!toes_are_reference(asked)) notched = with_notches(settled.asked, scenario, reference_notch_radius, accuracy);
-    if (has_thin_wall(asked))
-        small = with_notches(settled.asked, scenario, small_notch_radius, for_information(accuracy));
+    if (!toes_are_reference(asked)) notched = with_notches(settled, scenario, reference_notch_radius, accuracy);
+    if (has_thin_wall(asked)) small = with_notches(settled, scenario, small_notch_radius, for_information(accuracy));
     result.checks = checks_of(asked, {result.answer, notched ? *notched : result.answer, small ? &*small : nullptr});
     if (asked.joint && cycles(asked.load))
     {
         const CrackChecks cracks =
-            crack_checks(asked, result.answer, stress_intensities(settled.asked, scenario, for_information(accuracy)));
+            crack_checks(asked, result.answer, stress_intensities(settled, scenario, for_information(accuracy)));
         result.checks.insert(result.checks.end(), cracks.rows.begin(), cracks.rows.end());
         result.crack_growth = cracks.growth;
     }
-    return result;
 }
 
 }  // namespace
@@ -141,8 +118,11 @@ Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& ac
 {
     const ModelsTaken models = models_taken(asked, use.choice);
     if (!models.meridian) return judged_by_solid(asked, scenario, accuracy, use);
-    const SettledSlit settled = settled_slit(asked, scenario);
-    Judgement result = judged_by_meridian(asked, settled, scenario, accuracy);
+    SettledAnswer settled = settled_meridian_answer(asked, scenario, accuracy, peak_load(asked));
+    Judgement result;
+    result.answer = std::move(settled.answer);
+    if (settled.closed) result.notes.push_back(closed_note(*settled.closed));
+    judge_by_meridian(result, asked, settled.asked, accuracy);
     if (models.solid) add_solid(result, settled.asked, use);
     return result;
 }

@@ -59,9 +59,9 @@ SettledSolid settled_solid(const Case& asked, const Scenario& scenario, const So
                            const SolidShowing& showing)
 {
     SettledSolid settled{asked, solid_model_answer(asked, scenario, budget, target, showing), {}};
-    const auto note = close_slits(settled.asked, settled.answer.closes);
-    if (!note) return settled;
-    settled.notes.push_back(*note);
+    const auto closed = close_slits(settled.asked, settled.answer.closes);
+    if (!closed) return settled;
+    settled.notes.push_back(closed_note(*closed));
     settled.answer = solid_model_answer(settled.asked, scenario, budget, target, showing);
     return settled;
 }

@@ -9,6 +9,7 @@
 #include "cases/case.h"
 #include "mesh/outline.h"
 #include "mesh/size_field.h"
+#include "solver/closed_slits.h"
 #include "solver/sites.h"
 #include "solver/stress_field.h"
 #include "solver/unit_solution.h"
@@ -120,6 +121,19 @@ struct Accuracy
 // Throws CannotCompute when no mesh or no balanced solution is found.
 MeridianAnswer meridian_answer(const Case& asked, const Scenario& scenario, const Accuracy& accuracy);
 
+// An answer with the slit as a load finds it.
+struct SettledAnswer
+{
+    Case asked;  // with slits that close taken as snug
+    std::optional<ClosedSlits> closed;
+    MeridianAnswer answer;
+};
+
+// The same, after the coarsest mesh has told which free slits bending and tension of that load close (displacements
+// there are within a few per cent).
+SettledAnswer settled_meridian_answer(const Case& asked, const Scenario& scenario, const Accuracy& accuracy,
+                                      const CombinedLoad& load);
+
 // A mesh that is fine everywhere at once, to hold other answers against.
 struct ReferenceMesh
 {
@@ -128,10 +142,6 @@ struct ReferenceMesh
 
 // On that mesh, with bars from one with elements larger by 1.5; its evidence has no times and no accuracy asked.
 MeridianAnswer reference_answer(const Case& asked, const Scenario& scenario, const ReferenceMesh& mesh);
-
-// How far bending and tension of that load close a free slit at most, mm, from one coarse mesh (displacements there are
-// within a few per cent).
-double slit_closing(const Case& asked, const Scenario& scenario, const CombinedLoad& load);
 
 // Elastic constants by region of a mesh.
 std::vector<ElasticConstants> steel_by_region(const Case& asked, const std::vector<std::string>& regions);
