@@ -10,6 +10,7 @@
 #include <utility>
 
 #include "app/compare_charts.h"
+#include "app/computing_order.h"
 #include "app/recommended.h"
 #include "app/result_folder.h"
 #include "app/write_charts.h"
@@ -21,31 +22,31 @@ namespace splicewright
 namespace
 {
 
-// Goes through a shard once, leaving out what the store has; then once through what must be tried again.
+// Goes through a shard once, run by run, leaving out what the store has; then once through what must be tried again.
+// A worker stays with its run while there is something left of it.
 class Queue
 {
 public:
     Queue(const Study& study, const Shard& shard, OptionStore& store, const CompareWatch& watch, Computed& computed)
-        : study_(&study), store_(&store), watch_(&watch), computed_(&computed), at_(shard.number - 1), step_(shard.of)
+        : study_(&study), shard_(shard), store_(&store), watch_(&watch), computed_(&computed), order_(study)
     {
     }
 
-    std::optional<std::uint64_t> next()
+    std::optional<std::uint64_t> next(std::optional<std::uint64_t> last)
     {
-        for (; at_ < study_->size(); at_ += step_)
+        if (last)
+            if (const auto task = next_of(order_.run_of(*last))) return task;
+        for (; opened_ < order_.n_runs(); ++opened_)
         {
-            const std::string key = option_key(*study_, at_, this_program());
-            if (const auto line = store_->value(key); line && outcome_from_line(*line))
+            begun_.emplace(opened_, 0);
+            if (const auto task = next_of(opened_))
             {
-                ++computed_->known;
-                watch_->known();
-                continue;
+                ++opened_;
+                return task;
             }
-            key_[at_] = key;
-            const std::uint64_t task = at_;
-            at_ += step_;
-            return task;
         }
+        while (!begun_.empty())
+            if (const auto task = next_of(begun_.begin()->first)) return task;
         if (again_.empty()) return std::nullopt;
         const std::uint64_t task = again_.front();
         again_.pop_front();
@@ -72,11 +73,36 @@ public:
     }
 
 private:
+    std::optional<std::uint64_t> next_of(std::uint64_t run)
+    {
+        const auto found = begun_.find(run);
+        if (found == begun_.end()) return std::nullopt;
+        while (found->second < order_.run_length())
+        {
+            const std::uint64_t task = order_.index_at(run, found->second++);
+            if (task % shard_.of != shard_.number - 1) continue;
+            const std::string key = option_key(*study_, task, this_program());
+            if (const auto line = store_->value(key); line && outcome_from_line(*line))
+            {
+                ++computed_->known;
+                watch_->known();
+                continue;
+            }
+            key_[task] = key;
+            return task;
+        }
+        begun_.erase(found);
+        return std::nullopt;
+    }
+
     const Study* study_;
+    Shard shard_;
     OptionStore* store_;
     const CompareWatch* watch_;
     Computed* computed_;
-    std::uint64_t at_, step_;
+    ComputingOrder order_;
+    std::uint64_t opened_ = 0;                      // runs
+    std::map<std::uint64_t, std::uint64_t> begun_;  // by run: places that are done with
     std::deque<std::uint64_t> again_;
     std::set<std::uint64_t> tried_again_;
     std::map<std::uint64_t, std::string> key_;  // of the tasks under way
@@ -178,9 +204,10 @@ Computed compute(const Study& study, const Shard& shard, const PoolPlan& pool, O
     EXPECTS(shard.number >= 1 && shard.number <= shard.of);
     Computed computed;
     Queue queue(study, shard, store, watch, computed);
+    LastSolution last;  // each worker process has its own
     done_by_workers(
-        pool, [&] { return queue.next(); },
-        [&](std::uint64_t index) { return outcome_line(judged_option(study, index)); },
+        pool, [&](std::optional<std::uint64_t> before) { return queue.next(before); },
+        [&](std::uint64_t index) { return outcome_line(judged_option(study, index, last)); },
         [&](const TaskEnd& task) { queue.end(task); });
     return computed;
 }

@@ -217,7 +217,8 @@ std::vector<BarStudy> bar_studies(const BarPlan& plan, const std::function<void(
     const auto n_cases = static_cast<std::uint64_t>(*std::max_element(plan.n_cases.begin(), plan.n_cases.end()));
     const auto name_of_case = [&](std::uint64_t i) { return fmt::format("case {}", plan.first_seed + i); };
     std::uint64_t started = 0, told = 0;
-    const auto next = [&] { return started < n_cases ? std::optional(started++) : std::nullopt; };
+    const auto next = [&](std::optional<std::uint64_t>)
+    { return started < n_cases ? std::optional(started++) : std::nullopt; };
     const auto work = [&](std::uint64_t i) {
         return as_json(barred_case(name_of_case(i), random_case_text(plan.first_seed + i), accuracies_of(plan, i)))
             .dump();

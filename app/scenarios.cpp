@@ -13,22 +13,11 @@
 #include "app/worker_pool.h"
 #include "cases/shape_limits.h"
 #include "post/notch_checks.h"
-#include "post/site_loads.h"
 
 namespace splicewright
 {
 namespace
 {
-
-bool cycles(const Load& load) { return !load.blocks.empty() || load.running_bending.value() > 0; }
-
-// The scenario with all notches of one radius.
-MeridianAnswer with_notches(const Case& asked, const Scenario& scenario, Millimetre radius, const Accuracy& accuracy)
-{
-    Scenario notched = scenario;
-    notched.toe_radius = notched.root_radius = radius;
-    return meridian_answer(asked, notched, accuracy);
-}
 
 // A butt that is fused to half the depth that was asked, all else as it was. Nothing where that leaves no room for the
 // notch at the land's edge.
@@ -56,21 +45,30 @@ std::optional<WhatIf> both_sleeve_welds_lost(const Case& asked)
     return changed;
 }
 
-// settled: with its slits as the peak load finds them.
-void judge_by_meridian(Judgement& result, const Case& asked, const Case& settled, const Accuracy& accuracy)
+// The case with its slits as the peak load finds them.
+Case with_slits(const Case& asked, const std::array<SlitState, 2>& slit)
 {
-    const Scenario& scenario = result.answer.scenario;
-    std::optional<MeridianAnswer> notched, small;
-    if (!toes_are_reference(asked)) notched = with_notches(settled, scenario, reference_notch_radius, accuracy);
-    if (has_thin_wall(asked)) small = with_notches(settled, scenario, small_notch_radius, for_information(accuracy));
-    result.checks = checks_of(asked, {result.answer, notched ? *notched : result.answer, small ? &*small : nullptr});
-    if (asked.joint && cycles(asked.load))
+    Case settled = asked;
+    if (settled.sleeve) settled.sleeve->slit = slit;
+    return settled;
+}
+
+// solved: of this case.
+Judgement judged_by_meridian(const Case& asked, MeridianSolution solved, const ModelUse& use)
+{
+    Judgement result;
+    result.answer = std::move(solved.answer);
+    if (solved.closed) result.notes.push_back(closed_note(*solved.closed));
+    result.checks = checks_of(asked, {result.answer, solved.notched ? *solved.notched : result.answer,
+                                      solved.small ? &*solved.small : nullptr});
+    if (solved.intensity)
     {
-        const CrackChecks cracks =
-            crack_checks(asked, result.answer, stress_intensities(settled, scenario, for_information(accuracy)));
+        const CrackChecks cracks = crack_checks(asked, result.answer, *solved.intensity);
         result.checks.insert(result.checks.end(), cracks.rows.begin(), cracks.rows.end());
         result.crack_growth = cracks.growth;
     }
+    if (models_taken(asked, use.choice).solid) add_solid(result, with_slits(asked, solved.slit), use);
+    return result;
 }
 
 }  // namespace
@@ -112,19 +110,17 @@ std::vector<std::string> what_if_notes(const Case& asked)
     return notes;
 }
 
-Accuracy for_information(const Accuracy& accuracy) { return {3 * accuracy.target_pct, accuracy.most_nodes}; }
-
 Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& accuracy, const ModelUse& use)
 {
-    const ModelsTaken models = models_taken(asked, use.choice);
-    if (!models.meridian) return judged_by_solid(asked, scenario, accuracy, use);
-    SettledAnswer settled = settled_meridian_answer(asked, scenario, accuracy, peak_load(asked));
-    Judgement result;
-    result.answer = std::move(settled.answer);
-    if (settled.closed) result.notes.push_back(closed_note(*settled.closed));
-    judge_by_meridian(result, asked, settled.asked, accuracy);
-    if (models.solid) add_solid(result, settled.asked, use);
-    return result;
+    if (!models_taken(asked, use.choice).meridian) return judged_by_solid(asked, scenario, accuracy, use);
+    return judged_by_meridian(asked, meridian_solution(asked, scenario, accuracy), use);
+}
+
+Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& accuracy, const ModelUse& use,
+                 LastSolution& last)
+{
+    if (!models_taken(asked, use.choice).meridian) return judged_by_solid(asked, scenario, accuracy, use);
+    return judged_by_meridian(asked, last.of(asked, scenario, accuracy), use);
 }
 
 std::vector<Judgement> all_judged(const Case& asked, const std::vector<WhatIf>& changed, const Accuracy& accuracy,

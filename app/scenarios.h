@@ -4,6 +4,7 @@
 #include <string>
 #include <vector>
 
+#include "app/meridian_solution.h"
 #include "app/model_use.h"
 #include "cases/case.h"
 #include "mesh/outline.h"
@@ -28,9 +29,6 @@ struct WhatIf
 std::vector<WhatIf> what_ifs(const Case& asked);
 std::vector<std::string> what_if_notes(const Case& asked);  // what needs no scenario of its own, and why
 
-// What a scenario outside the verdict is solved to: three times the error asked for.
-Accuracy for_information(const Accuracy& accuracy);
-
 // Meshes, solves and judges one scenario.
 // An open slit whose gap the peak load would close is taken as snug instead, and a note says so.
 // Crack growth is judged at every sharp end of an unfused face that carries load, and notches of 0.05 mm where a wall
@@ -39,6 +37,10 @@ Accuracy for_information(const Accuracy& accuracy);
 // The solid model takes part as `use` says. Beside the meridian model it adds checks at sites that only it has and at
 // those where it finds more stress than both error bars allow; alone it is judged by all checks that its answer has.
 Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& accuracy, const ModelUse& use = {});
+
+// The same with a solution of the meridian model that may be kept from a case before.
+Judgement judged(const Case& asked, const Scenario& scenario, const Accuracy& accuracy, const ModelUse& use,
+                 LastSolution& last);
 
 // The sound splice first, then the scenarios, those for information. Side by side on all processors where the meridian
 // model alone answers; the solid model fills them by itself, and what is shown of it is kept whole for the sound splice

@@ -126,14 +126,14 @@ std::string option_key(const Study& study, std::uint64_t index, const ProgramVer
                        program.program, fmt::format("{}", program.result), program.sources});
 }
 
-OptionOutcome judged_option(const Study& study, std::uint64_t index)
+OptionOutcome judged_option(const Study& study, std::uint64_t index, LastSolution& last)
 {
     const std::string text = option_text(study.case_text, study.values_at(index));
     const Result<Case> asked = read_case(text, study.case_file.string(), companions_of(study));
     if (!asked.has_value()) return invalid_outcome(asked.problems());
     try
     {
-        return outcome_of(asked.value(), judged(asked.value(), sound_splice(), study.accuracy, study.models));
+        return outcome_of(asked.value(), judged(asked.value(), sound_splice(), study.accuracy, study.models, last));
     }
     catch (const CannotCompute& error)
     {

@@ -8,6 +8,7 @@
 #include <string>
 #include <vector>
 
+#include "app/meridian_solution.h"
 #include "app/model_use.h"
 #include "cases/case.h"
 #include "cases/option_text.h"
@@ -60,7 +61,8 @@ ProgramVersion this_program();
 std::string option_key(const Study& study, std::uint64_t index, const ProgramVersion& program);
 
 // The key at work: an option as a case, judged. Never throws CannotCompute: that is an outcome.
-OptionOutcome judged_option(const Study& study, std::uint64_t index);
+// last: of the process, from option to option.
+OptionOutcome judged_option(const Study& study, std::uint64_t index, LastSolution& last);
 
 // The option as a case of its own, for people: its number in its title and in the name of its file, which stands beside
 // that of the study.

@@ -97,7 +97,7 @@ struct Worker
 {
     pid_t id = -1;
     int tasks = -1, answers = -1;  // ends of its pipes
-    std::optional<std::uint64_t> task;
+    std::optional<std::uint64_t> task, last;
     Clock::time_point until;
     std::string said;
     int n_tasks = 0;  // given so far
@@ -125,7 +125,7 @@ public:
     {
         for (int i = 0; i < plan_.n_workers; ++i)
         {
-            const auto task = next();
+            const auto task = next(std::nullopt);
             if (!task) break;
             workers_.push_back(started());
             give(workers_.back(), *task);
@@ -155,7 +155,7 @@ private:
 
     void give(Worker& worker, std::uint64_t task) const
     {
-        worker.task = task;
+        worker.task = worker.last = task;
         ++worker.n_tasks;
         worker.said.clear();
         worker.until = Clock::now() + std::chrono::duration_cast<Clock::duration>(
@@ -185,7 +185,7 @@ private:
         for (Worker& worker : workers_)
         {
             if (worker.task) continue;
-            const auto task = next();
+            const auto task = next(worker.last);
             if (!task) ended(worker, 0);
             else
             {

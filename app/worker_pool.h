@@ -25,8 +25,8 @@ struct TaskEnd
     bool is_late = false;
 };
 
-// Number of the next task; nothing when there is none left.
-using NextTask = std::function<std::optional<std::uint64_t>()>;
+// Number of the next task for the worker that had `last` before, if any; nothing when there is none left.
+using NextTask = std::function<std::optional<std::uint64_t>(std::optional<std::uint64_t> last)>;
 
 // Does tasks in forked processes that stay alive for many tasks; `work` gives one line without line end.
 // `watch` sees each task once, in the order in which they end. A task whose process dies or takes too long is told

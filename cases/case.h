@@ -43,6 +43,7 @@ const char* name_of(Provenance provenance);  // "theory", ..., "from memory: ver
 struct Composition
 {
     double C = 0, Si = 0, Mn = 0, Cr = 0, Mo = 0, Ni = 0, V = 0, Cu = 0;
+    bool operator==(const Composition&) const = default;
 };
 
 // What a strength of the library is worth.
@@ -68,6 +69,7 @@ struct SizeBand
 {
     Millimetre above, up_to;
     Megapascal yield, tensile;
+    bool operator==(const SizeBand&) const = default;
 };
 
 struct Material
@@ -91,6 +93,7 @@ struct Material
     Provenance toughness_provenance = Provenance::from_memory;
     std::string source;
     Provenance provenance = Provenance::from_memory;
+    bool operator==(const Material&) const = default;
 };
 
 struct Section
@@ -98,6 +101,7 @@ struct Section
     Millimetre length;
     Millimetre diameter;
     Millimetre fillet;  // radius at the change from the section before; 0 where the diameter does not change
+    bool operator==(const Section&) const = default;
 };
 
 // A ring groove: a slot of width 2 radius with a round bottom, or a circular segment when depth < radius.
@@ -106,6 +110,7 @@ struct Groove
     Millimetre at;  // centre, from the joint outward
     Millimetre depth;
     Millimetre radius;
+    bool operator==(const Groove&) const = default;
 };
 
 struct Bar
@@ -115,6 +120,7 @@ struct Bar
     Millimetre bore;                // diameter, 0 when solid
     std::vector<Groove> grooves;    // by increasing distance
     BarSurface surface = BarSurface::machined;
+    bool operator==(const Bar&) const = default;
 };
 
 struct Joint
@@ -127,6 +133,7 @@ struct Joint
     Radian tilt;                        // as built, between the axes; counts for balance only
     Millimetre lap_corner_radius = {};  // of the inner corners of the half lap, 0 without one
     Radian offset_angle = {};           // direction of offset and tilt of the right bar, from the cut plane of the lap
+    bool operator==(const Joint&) const = default;
 };
 
 enum class SlitState
@@ -149,6 +156,7 @@ struct SleeveWeld
     Radian coverage{2 * std::numbers::pi};  // of each weld, from its start angle on
     std::array<Radian, 2> start = {};       // [left, right], from the cut plane of the lap
     [[nodiscard]] bool goes_all_round() const { return coverage.value() > 2 * std::numbers::pi - 1e-9; }
+    bool operator==(const SleeveWeld&) const = default;
 };
 
 // Plug welds around the sleeve: holes filled with weld metal that is fused to bar and sleeve.
@@ -159,6 +167,7 @@ struct PlugRing
     Millimetre at;                    // of the holes' axes from the joint, positive to the right
     std::optional<Millimetre> depth;  // of weld metal, from the bar outward; absent: flush with the sleeve
     Radian start;                     // angle of the first hole, from the cut plane of the lap
+    bool operator==(const PlugRing&) const = default;
 };
 
 struct Sleeve
@@ -173,6 +182,7 @@ struct Sleeve
     std::array<SlitState, 2> slit;        // [left, right]
     SleeveWeld weld;
     std::vector<PlugRing> plugs = {};
+    bool operator==(const Sleeve&) const = default;
 };
 
 enum class BlockOrigin

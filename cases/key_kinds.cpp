@@ -104,4 +104,12 @@ std::optional<KeyKind> kind_of_key(const std::string& field)
     return found == kinds.end() ? std::nullopt : std::optional(found->second);
 }
 
+bool is_only_judged(const std::string& field)
+{
+    const std::string key = without_indices(field);
+    if (key.starts_with("material.")) return key != "material.elastic_modulus" && key != "material.poisson_ratio";
+    return key.starts_with("load.") || key.starts_with("judgement.") || key.starts_with("making.") ||
+           key.ends_with(".material") || key.ends_with(".filler");
+}
+
 }  // namespace splicewright

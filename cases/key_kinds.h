@@ -29,4 +29,8 @@ struct KeyKind
 // By dotted path, indices allowed. Empty for a key that is not known.
 std::optional<KeyKind> kind_of_key(const std::string& field);
 
+// Whether a key changes loads, strengths or ratings alone, and as a rule no shape or stiffness: most steels that a name
+// stands for are equally stiff.
+bool is_only_judged(const std::string& field);
+
 }  // namespace splicewright

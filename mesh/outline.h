@@ -82,6 +82,7 @@ struct Scenario
     RootShape root_shape = RootShape::keyhole;
     std::optional<Millimetre> root_radius = {};  // of the circles at root and land; absent: the reference radius
     [[nodiscard]] bool all_welds_hold() const { return butt_fused && sleeve_weld_fused[0] && sleeve_weld_fused[1]; }
+    bool operator==(const Scenario&) const = default;
 };
 
 // What a region is made of: "bar.S", "sleeve.S", else weld metal.

@@ -182,15 +182,18 @@ MeridianAnswer refined_answer(const Case& asked, const Scenario& scenario, const
     return answer;
 }
 
-// mm, at most, by bending and tension of the load together.
-double closing_movement(const Level& level, const CombinedLoad& load)
+SlitClosing closing_of(const Level& level)
 {
     const Bracket& free = level.brackets.front();
-    return std::abs(load.bending) * closing_movement(level.mesh, free.bending) +
-           std::abs(load.axial) * closing_movement(level.mesh, free.axial);
+    return {closing_movement(level.mesh, free.bending), closing_movement(level.mesh, free.axial)};
 }
 
 }  // namespace
+
+double SlitClosing::by(const CombinedLoad& load) const
+{
+    return std::abs(load.bending) * bending + std::abs(load.axial) * axial;
+}
 
 std::vector<ElasticConstants> steel_by_region(const Case& asked, const std::vector<std::string>& regions)
 {
@@ -212,8 +215,8 @@ SettledAnswer settled_meridian_answer(const Case& asked, const Scenario& scenari
                                       const CombinedLoad& load)
 {
     Start first = start(asked, scenario, accuracy);
-    SettledAnswer settled{asked, {}, {}};
-    settled.closed = close_slits(settled.asked, closing_movement(first.level, load));
+    SettledAnswer settled{asked, {}, closing_of(first.level), {}};
+    settled.closed = close_slits(settled.asked, settled.closing.by(load));
     if (settled.closed) first = start(settled.asked, scenario, accuracy);
     settled.answer = refined_answer(settled.asked, scenario, accuracy, std::move(first));
     return settled;

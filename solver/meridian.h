@@ -113,6 +113,7 @@ struct Accuracy
 {
     double target_pct = 1;  // for the error of every site
     int most_nodes = 150000;
+    bool operator==(const Accuracy&) const = default;
 };
 
 // Meshes, solves and refines until two successive meshes agree within the accuracy at every site.
@@ -121,11 +122,19 @@ struct Accuracy
 // Throws CannotCompute when no mesh or no balanced solution is found.
 MeridianAnswer meridian_answer(const Case& asked, const Scenario& scenario, const Accuracy& accuracy);
 
+// How far bar and sleeve come together by unit load where the slit is free, mm per N*mm or N, at most.
+struct SlitClosing
+{
+    double bending = 0, axial = 0;
+    [[nodiscard]] double by(const CombinedLoad& load) const;  // mm
+};
+
 // An answer with the slit as a load finds it.
 struct SettledAnswer
 {
     Case asked;  // with slits that close taken as snug
     std::optional<ClosedSlits> closed;
+    SlitClosing closing;
     MeridianAnswer answer;
 };
 

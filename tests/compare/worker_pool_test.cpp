@@ -26,7 +26,8 @@ using namespace std::chrono_literals;
 
 NextTask count_to(std::uint64_t n)
 {
-    return [n, at = std::uint64_t{0}]() mutable { return at < n ? std::optional(at++) : std::nullopt; };
+    return [n, at = std::uint64_t{0}](std::optional<std::uint64_t>) mutable
+    { return at < n ? std::optional(at++) : std::nullopt; };
 }
 
 std::map<std::uint64_t, TaskEnd> ends_of(const PoolPlan& plan, std::uint64_t n,
