@@ -18,6 +18,7 @@
 #include "post/verdict_text.h"
 #include "post/version.h"
 #ifdef SPLICEWRIGHT_PICTURES
+#include "post/view_sites.h"
 #include "post/vtk_files.h"
 #include "post/vtk_pictures.h"
 #endif
@@ -47,19 +48,20 @@ std::vector<SiteMark> site_marks(const Report& report)
     const CheckRow* worst = governing(report.sound.checks);
     const auto importance = [&](const std::string& site)
     { return worst && worst->site == site ? Importance::governing : Importance::ordinary; };
+    const std::map<std::string, int> number = site_numbers(report);
     std::vector<SiteMark> marks;
     for (const SiteAnswer& site : report.sound.answer.sites)
     {
         const SiteDemand demand = site_demand(site, load);
         marks.push_back({site.id, demand.z, demand.r, fmt::format("{:.0f} MPa", demand.von_mises), importance(site.id),
-                         demand.around});
+                         demand.around, number.at(site.id)});
     }
     if (!report.sound.solid) return marks;
     for (const auto& [site, place] : report.sound.solid->weld_metal)
         if (const CheckRow* row = worst_row_at(report.sound.checks, site))
             marks.push_back({site, place.z(), std::hypot(place.x(), place.y()),
                              fmt::format("{:.0f} % used", 100 * row->utilisation), importance(site),
-                             std::atan2(place.y(), place.x())});
+                             std::atan2(place.y(), place.x()), number.at(site)});
     return marks;
 }
 

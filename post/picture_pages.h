@@ -24,6 +24,7 @@ struct SiteMark
     std::string value;
     Importance importance = Importance::ordinary;
     double around = 0;  // of the solid model, rad from the cut plane of the half lap
+    int number = 0;     // by which it is called
 };
 
 enum class Display

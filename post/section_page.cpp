@@ -18,7 +18,7 @@ constexpr double stand_off = 34;
 constexpr double row_height = 33;
 constexpr std::size_t most_sites = 24;  // that the list holds beside a part of a fair size
 
-// A site with the leader to its balloon; numbered from left to right as the balloons stand.
+// A site with the leader to its balloon.
 struct NumberedSite
 {
     SiteMark mark;
@@ -55,8 +55,7 @@ std::vector<NumberedSite> numbered_sites(const std::vector<SiteMark>& marks, con
     std::vector<NumberedSite> numbered;
     for (std::size_t i = 0; i < marks.size(); ++i) numbered.push_back({marks[i], leaders[i]});
     std::stable_sort(numbered.begin(), numbered.end(),
-                     [](const NumberedSite& a, const NumberedSite& b)
-                     { return a.leader.balloon.x() < b.leader.balloon.x(); });
+                     [](const NumberedSite& a, const NumberedSite& b) { return a.mark.number < b.mark.number; });
     return numbered;
 }
 
@@ -99,7 +98,7 @@ void add_list(Sheet& sheet, const std::vector<NumberedSite>& sites, const ListSh
         const Weight weight = governs ? Weight::bold : Weight::regular;
         if (governs) add_box(sheet, {x - 8, y - 16, x + shape.column_width + 8, y + 16}, {0.89, 0.87, 0.81});
         const double value_right = x + 36 + shape.id_width + 12 + shape.value_width;
-        sheet.text.push_back({std::to_string(i + 1), {x + 12, y}, 20, Weight::bold, ink, Align::centre});
+        sheet.text.push_back({std::to_string(mark.number), {x + 12, y}, 20, Weight::bold, ink, Align::centre});
         sheet.text.push_back({mark.id, {x + 36, y}, 20, weight});
         sheet.text.push_back({mark.value, {value_right, y}, 20, weight, ink, Align::right});
         sheet.text.push_back({short_place(mark), {value_right + 12, y}, 18, Weight::regular, soft_ink});
@@ -155,7 +154,7 @@ void add_marks(Sheet& sheet, const std::vector<NumberedSite>& sites)
     {
         add_disc(sheet, sites[i].leader.site, 6.0, white);
         add_disc(sheet, sites[i].leader.site, 4.4, ink);
-        add_balloon(sheet, sites[i].leader.balloon, std::to_string(i + 1), sites[i].mark.importance);
+        add_balloon(sheet, sites[i].leader.balloon, std::to_string(sites[i].mark.number), sites[i].mark.importance);
     }
 }
 
@@ -208,7 +207,9 @@ Page section_page(const PictureContent& content)
     Sheet& sheet = page.sheet;
     const Window& window = content.splice;
     const std::vector<SiteMark> marks = listed_sites(content);
-    add_heading(sheet, content, "Half section; " + worst_words(content) + left_out(content, marks.size()));
+    const char* peaks =
+        content.is_solid() ? "" : "; peaks at toes, roots and fillets count in fatigue, not against yield";
+    add_heading(sheet, content, "Half section; " + worst_words(content) + left_out(content, marks.size()) + peaks);
     const ListShape list = list_shape(marks, content.width);
 
     const double rails = 2 * (stand_off + 2 * balloon_radius), list_height = list.rows * row_height;

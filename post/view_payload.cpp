@@ -56,10 +56,15 @@ Json value_json(const SiteValue& value, bool has_error)
 
 Json sites_json(const Report& report, const Judgement& judgement, const std::vector<ViewLoad>& loads)
 {
+    const std::map<std::string, int> number = site_numbers(report);
     Json list = Json::array();
     for (const SiteAnswer& site : judgement.answer.sites)
     {
-        Json json{{"id", site.id}, {"row", nullptr}, {"goes_round", goes_round(site.id)}, {"loads", Json::array()}};
+        Json json{{"id", site.id},
+                  {"number", number.at(site.id)},
+                  {"row", nullptr},
+                  {"goes_round", goes_round(site.id)},
+                  {"loads", Json::array()}};
         if (const CheckRow* row = row_of_site(report, site.id)) json["row"] = row_mark(row->id);
         for (const ViewLoad& one : loads)
         {
@@ -81,7 +86,11 @@ Json sites_json(const Report& report, const Judgement& judgement, const std::vec
     {
         const CheckRow* row = row_of_site(report, site);
         if (row == nullptr || !told.insert(site).second) continue;
-        Json json{{"id", site}, {"row", row_mark(row->id)}, {"goes_round", false}, {"loads", Json::array()}};
+        Json json{{"id", site},
+                  {"number", number.at(site)},
+                  {"row", row_mark(row->id)},
+                  {"goes_round", false},
+                  {"loads", Json::array()}};
         for (std::size_t k = 0; k < loads.size(); ++k)
             json["loads"].push_back({{"z", place.z()},
                                      {"r", std::hypot(place.x(), place.y())},

@@ -76,6 +76,37 @@ const CheckRow* row_of_site(const Report& report, const std::string& site)
     return found;
 }
 
+std::map<std::string, int> site_numbers(const Report& report)
+{
+    struct Placed
+    {
+        std::string id;
+        double z = 0, r = 0;
+    };
+    const auto placed = [&](const Judgement& judgement)
+    {
+        std::vector<Placed> list;
+        for (const SiteAnswer& site : judgement.answer.sites)
+        {
+            const SiteDemand demand = site_demand(site, peak_load(report.asked));
+            list.push_back({site.id, demand.z, demand.r});
+        }
+        if (judgement.solid)
+            for (const auto& [site, place] : judgement.solid->weld_metal)
+                list.push_back({site, place.z(), std::hypot(place.x(), place.y())});
+        std::ranges::stable_sort(list, {}, [](const Placed& one) { return std::pair(one.z, one.r); });
+        return list;
+    };
+    std::map<std::string, int> number;
+    const auto add = [&](const Judgement& judgement)
+    {
+        for (const Placed& one : placed(judgement)) number.try_emplace(one.id, static_cast<int>(number.size()) + 1);
+    };
+    add(report.sound);
+    for (const Judgement& judgement : report.what_if) add(judgement);
+    return number;
+}
+
 bool goes_round(const std::string& site)
 {
     return std::ranges::none_of(std::array{"lap-corner", "plug-edge", "weld-end", "throat"},

@@ -1,6 +1,7 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include <map>
 #include <string>
 #include <vector>
 
@@ -43,6 +44,10 @@ bool goes_round(const std::string& site);
 
 // The check that governs the site in the sound splice; nullptr without one.
 const CheckRow* row_of_site(const Report& report, const std::string& site);
+
+// The number by which pictures and view call each site: from left to right, of the sound splice under the peak load;
+// sites that only another scenario has follow.
+std::map<std::string, int> site_numbers(const Report& report);
 
 // The mark of a check's row in the page, for links.
 std::string row_mark(const std::string& check_id);

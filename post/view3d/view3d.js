@@ -3494,8 +3494,8 @@ TC)continue;let[g,y,C]=s.project(l.map((v,T)=>v+a*f[3*p+T]));if(g<0||y<0||g>c||y
 C+vs)return[g,y]}return null}function C0(t,e){let r=z("ol",{class:"view3d-sites"}),n=new Map;for(let a of t){let s=z("sp\
 an",{class:"view3d-value","data-site":a.id}),i=a.row?z("a",{href:`#${a.row}`},a.id):z("span",{},a.id),o=z("button",{type:"\
 button","aria-label":`Show ${a.id} in the view`},"show");o.addEventListener("click",()=>e(a.id)),r.append(z("li",a.governs?
-{class:"governs"}:{},i," ",s," ",o)),n.set(a.id,s)}return{list:r,values:n}}function S0(t,e,r){for(let[n,a]of t){let{value:s,
-error:i}=e.get(n);a.textContent=nr(s,i,r)}}var M0=1,xC=.5,CC=9,SC=6,MC=t=>(t*180/Math.PI+360)%360,mn=15,d0=50,dC="Drag, or use the arrow keys, to turn; two fingers\
+{class:"governs",value:a.number}:{value:a.number},i," ",s," ",o)),n.set(a.id,s)}return{list:r,values:n}}function S0(t,e,r){
+for(let[n,a]of t){let{value:s,error:i}=e.get(n);a.textContent=nr(s,i,r)}}var M0=1,xC=.5,CC=9,SC=6,MC=t=>(t*180/Math.PI+360)%360,mn=15,d0=50,dC="Drag, or use the arrow keys, to turn; two fingers\
 , the right button or Shift to slide; pinch, wheel, + and \u2212 to zoom (click into the view first); Home for the start. Poi\
 nt at the part, or press Enter, to read the value there.",Fn=class{constructor(e,r){this.data=e,this.colours={ramp:e.colours,
 above:e.above},this.chosen={scenario:0,load:0,quantity:0,cut:{kind:Cn[0].kind,place:0},factor:0,ownRange:!1},this.camera=
@@ -3530,7 +3530,7 @@ a=s=>s.reduce((i,o)=>Math.max(i,o));return{left:n(e),right:a(e),radius:a(r)}}ran
 quantity}`;return this.ranges.has(e)||this.ranges.set(e,f0(this.data.scenarios,this.chosen.load,r=>this.fieldsOf(r),this.
 quantity())),this.ranges.get(e)}largestMovement(){let{quantity:e}=this.chosen;this.chosen.quantity=Rn.findIndex(a=>a.key===
 "movement");let{each:r,highest:n}=this.range();return this.chosen.quantity=e,{here:r[this.chosen.scenario].highest,highest:n}}fillSites(){
-let e=this.scenario().sites;e.forEach((s,i)=>Object.assign(s,{number:i+1,governs:s.id===this.data.governing}));let{list:r,
+let e=this.scenario().sites;e.sort((s,i)=>s.number-i.number);for(let s of e)s.governs=s.id===this.data.governing;let{list:r,
 values:n}=C0(e,s=>this.show(s));this.siteValues=n;let a=this.chosen.scenario===0?"":" of the sound splice";this.sitesBox.
 replaceChildren(z("p",{class:"view3d-name"},`Sites in this scenario; each leads to its row among the checks${a}`),r),this.
 labels.set(e),this.note.textContent=this.noteOnErrors()}fillSliders(){let{left:e,right:r,radius:n}=this.extent(),{kind:a,

@@ -2,6 +2,7 @@
 #include <fmt/format.h>
 #include <gtest/gtest.h>
 
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <nlohmann/json.hpp>
@@ -220,6 +221,26 @@ TEST(ViewSites, TellWhatTheChecksRead)
 }
 
 // Constant shear is exact: no triangle disagrees with its neighbours. In a plain bar under torsion far from notches.
+TEST(ViewSites, KeepTheirNumberFromLeftToRightInEveryScenario)
+{
+    const Report& report = report_of("press-fit");
+    const std::map<std::string, int> number = site_numbers(report);
+    PayloadReader read(view_payload(report).bytes);
+    const CombinedLoad load = peak_load(report.asked);
+    double before = -INFINITY;
+    for (int k = 1; k <= static_cast<int>(report.sound.answer.sites.size()); ++k)
+    {
+        const auto& sites = report.sound.answer.sites;
+        const auto site = std::ranges::find_if(sites, [&](const SiteAnswer& one) { return number.at(one.id) == k; });
+        ASSERT_NE(site, sites.end()) << k;
+        EXPECT_GE(site_demand(*site, load).z, before) << site->id;
+        before = site_demand(*site, load).z;
+    }
+    for (const nlohmann::json& scenario : read.header["scenarios"])
+        for (const nlohmann::json& site : scenario["sites"])
+            EXPECT_EQ(site["number"], number.at(site["id"].get<std::string>())) << scenario["name"] << site["id"];
+}
+
 TEST(StressSpread, IsSmallInThePlainBarAndGrowsAtTheNotch)
 {
     const Report& report = report_of("hill-climb-rear-left");

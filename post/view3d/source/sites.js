@@ -83,7 +83,7 @@ export function siteList(sites, show) {
     const name = site.row ? made('a', { href: `#${site.row}` }, site.id) : made('span', {}, site.id);
     const button = made('button', { type: 'button', 'aria-label': `Show ${site.id} in the view` }, 'show');
     button.addEventListener('click', () => show(site.id));
-    list.append(made('li', site.governs ? { class: 'governs' } : {}, name, ' ', value, ' ', button));
+    list.append(made('li', site.governs ? { class: 'governs', value: site.number } : { value: site.number }, name, ' ', value, ' ', button));
     values.set(site.id, value);
   }
   return { list, values };

@@ -123,7 +123,8 @@ export class View {
 
   fillSites() {
     const sites = this.scenario().sites;
-    sites.forEach((site, k) => Object.assign(site, { number: k + 1, governs: site.id === this.data.governing }));
+    sites.sort((a, b) => a.number - b.number);
+    for (const site of sites) site.governs = site.id === this.data.governing;
     const { list, values } = siteList(sites, (id) => this.show(id));
     this.siteValues = values;
     const whose = this.chosen.scenario === 0 ? '' : ' of the sound splice';
