@@ -86,6 +86,8 @@ std::vector<std::string> evidence_faults(const Judgement& judged)
                              e.reached ? "reached" : "missed", e.worst_error_pct));
     if (judged.answer.sites.empty()) complain("no site");
     if (judged.checks.empty()) complain("no check");
+    for (const std::string& site : sites_without_valid_row(judged.checks))
+        if (!judged.judged_by_solid) complain(fmt::format("no check of {} holds", site));
     return faults;
 }
 

@@ -37,6 +37,15 @@ const CheckRow* largest(const std::vector<CheckRow>& rows, Accept accept)
 
 Provenance weaker(Provenance a, Provenance b) { return weakness(a) >= weakness(b) ? a : b; }
 
+std::vector<std::string> sites_without_valid_row(const std::vector<CheckRow>& rows)
+{
+    std::vector<std::string> sites;
+    for (const CheckRow& row : rows)
+        if (governing(rows, row.kind, row.site) == nullptr && std::ranges::count(sites, row.site) == 0)
+            sites.push_back(row.site);
+    return sites;
+}
+
 const CheckRow* governing(const std::vector<CheckRow>& rows, CheckKind kind)
 {
     return largest(rows, [kind](const CheckRow& row) { return row.kind == kind; });

@@ -44,6 +44,9 @@ struct CheckRow
 // The weaker of two provenances, so that a row never claims more than its weakest number.
 Provenance weaker(Provenance a, Provenance b);
 
+// Sites that rows were made for in strength or in fatigue, none of which holds there: nothing is known of them.
+std::vector<std::string> sites_without_valid_row(const std::vector<CheckRow>& rows);
+
 // Valid row with the largest utilisation, of a kind, or at a site; nullptr when there is none.
 const CheckRow* governing(const std::vector<CheckRow>& rows, CheckKind kind);
 const CheckRow* governing(const std::vector<CheckRow>& rows);

@@ -306,7 +306,9 @@ CrackChecks crack_checks(const Case& asked, const MeridianAnswer& answer, const 
     for (const std::string& absent : intensities.absent_tips)
     {
         if (absent.find("differ") == std::string::npos) continue;
-        CheckRow row = growth_row(asked, absent.substr(0, absent.find(':')));
+        const std::string site = absent.substr(0, absent.find(':'));
+        if (site != "land-edge" && carries_nothing(answer, site)) continue;
+        CheckRow row = growth_row(asked, site);
         row.not_valid_because = absent.substr(absent.find(':') + 2);
         row.brief = "not computed";
         row.worked = {read_step(fmt::format("not computed: {}", row.not_valid_because), 0, "")};

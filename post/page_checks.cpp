@@ -91,7 +91,7 @@ PageRow scenario_row(const Report& report, const Judgement& judgement)
     const bool carries = report.asked.load.peak_torque.value() > 0 && service.torque_carried > 0;
     PageRow row{{words_cell(judgement.answer.scenario.name),
                  {pass_mark(judgement.passes()) +
-                  (judgement.answer.evidence.reached ? Markup{} : words(" accuracy not reached"))},
+                  words(no_pass_because(judgement).empty() ? "" : " " + no_pass_because(judgement))},
                  words_cell(used_at(governing(judgement.checks, CheckKind::strength))),
                  words_cell(used_at(governing(judgement.checks, CheckKind::fatigue))),
                  number_cell(carries ? in_newton_metre(NewtonMillimetre(service.torque_carried)) + " N·m" : "-"),

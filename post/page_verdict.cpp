@@ -42,8 +42,8 @@ Markup verdict_sentence(const Report& report)
     if (row == nullptr) return element("p", {{"class", "verdict"}}, text + words(": nothing could be checked."));
     text += words(fmt::format(": {:.0f} % of what is allowed is used, at {} in {}; {}.", 100 * row->utilisation,
                               row->site, kind_name(row->kind), reserve_words(*row)));
-    if (!report.sound.answer.evidence.reached)
-        text += words(" The asked accuracy was not reached, so no pass is given.");
+    if (const std::string why = no_pass_because(report.sound); !why.empty())
+        text += words(fmt::format(" No pass is given: {}.", why));
     return element("p", {{"class", "verdict"}}, text);
 }
 

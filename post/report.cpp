@@ -40,8 +40,16 @@ void tell_misalignment(std::vector<CheckRow>& strength, const Rating& rating)
 
 bool Judgement::passes() const
 {
-    return answer.evidence.reached && !checks.empty() &&
+    return no_pass_because(*this).empty() && !checks.empty() &&
            std::all_of(checks.begin(), checks.end(), [](const CheckRow& row) { return row.passes(); });
+}
+
+std::string no_pass_because(const Judgement& judgement)
+{
+    if (!judgement.answer.evidence.reached) return "the asked accuracy was not reached";
+    const std::vector<std::string> sites = sites_without_valid_row(judgement.checks);
+    if (sites.empty()) return "";
+    return fmt::format("no check may judge {}", fmt::join(sites, ", "));
 }
 
 std::vector<CheckRow> checks_of(const Case& asked, const SolvedScenario& solved)
@@ -130,6 +138,11 @@ std::vector<std::string> cautions(const Report& report)
             fmt::format("The asked accuracy of {:g} % was not reached: the worst site is known to {:.2g} % only. "
                         "No pass is given.",
                         sound.answer.evidence.accuracy_pct, sound.answer.evidence.worst_error_pct));
+    if (const auto sites = sites_without_valid_row(sound.checks); !sites.empty())
+        list.push_back(
+            fmt::format("No check holds for {}: all that was tried is shown with the reason why it may not "
+                        "govern. No pass is given.",
+                        fmt::join(sites, ", ")));
     const std::vector<std::string> running = running_cautions(report.asked, report.running_true);
     list.insert(list.end(), running.begin(), running.end());
     if (const std::string wrong = contradiction(report.handbook); !wrong.empty())

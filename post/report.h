@@ -40,6 +40,10 @@ struct Judgement
     [[nodiscard]] bool passes() const;
 };
 
+// Why no pass is given whatever the checks say, "the asked accuracy was not reached"; empty where nothing stands
+// against one.
+std::string no_pass_because(const Judgement& judgement);
+
 // The splice against its two bars alone, with their shoulders and grooves, under the same loads: the factor by which
 // each may grow.
 struct AgainstPlainBar

@@ -44,7 +44,7 @@ std::string headline(const Report& report, Emphasis emphasis)
     const bool passes = report.passes();
     std::string text = passes ? painted("PASSES", "1;34", emphasis) : painted("DOES NOT PASS", "1;33", emphasis);
     if (row == nullptr) return text + ": nothing could be checked\n";
-    if (!report.sound.answer.evidence.reached) text += ": the asked accuracy was not reached";
+    if (const std::string why = no_pass_because(report.sound); !why.empty()) text += ": " + why;
     return text + fmt::format(": {:.0f} % of what is allowed is used, at {} in {}\n", 100 * row->utilisation, row->site,
                               kind_name(row->kind));
 }
@@ -218,7 +218,7 @@ std::string what_if_lines(const Report& report, Emphasis emphasis, RowsShown sho
         const CheckRow* fatigue = governing(scenario.checks, CheckKind::fatigue);
         std::string line =
             fmt::format("{:<23} {}", scenario.answer.scenario.name, pass_word(scenario.passes(), emphasis));
-        if (!scenario.answer.evidence.reached) line += ", accuracy not reached";
+        if (const std::string why = no_pass_because(scenario); !why.empty()) line += ", " + why;
         if (strength) line += fmt::format(": strength {:.0f} % ({})", 100 * strength->utilisation, strength->site);
         if (fatigue) line += fmt::format(", fatigue {:.0f} % ({})", 100 * fatigue->utilisation, fatigue->site);
         std::string service = service_text(report.asked, scenario.checks);

@@ -27,6 +27,18 @@ TEST(CheckRow, ThatIsNotValidNeverGovernsAndDecidesNothing)
     EXPECT_EQ(governing(rows, CheckKind::fatigue), nullptr);
 }
 
+TEST(CheckRow, IsMissedAtASiteWhereNoneOfItsKindHolds)
+{
+    std::vector<CheckRow> rows{row("a", 0.5, ""),
+                               row("a", 3, "outside its scope"),
+                               row("b", 0.7, "outside its scope"),
+                               row("b", 0.6, "outside its scope"),
+                               row("c", 0.2, ""),
+                               row("c", 0.2, "outside its scope")};
+    rows.back().kind = CheckKind::fatigue;
+    EXPECT_EQ(sites_without_valid_row(rows), (std::vector<std::string>{"b", "c"}));
+}
+
 TEST(CheckRow, OfNoValidMethodGovernsNothing) { EXPECT_EQ(governing({row("a", 0.5, "outside its scope")}), nullptr); }
 
 }  // namespace

@@ -71,6 +71,20 @@ TEST(Verdict, IsNotStoppedByAChartThatDisagrees)
     EXPECT_TRUE(report.passes());
 }
 
+TEST(Verdict, GivesNoPassWhereNothingJudgesASite)
+{
+    Report report = passing_report();
+    ASSERT_TRUE(report.passes());
+    for (CheckRow& row : report.sound.checks)
+        if (row.site == "bar-toe.left" && row.kind == CheckKind::fatigue) row.not_valid_because = "the wall is thin";
+    EXPECT_FALSE(report.passes());
+    EXPECT_EQ(no_pass_because(report.sound), "no check may judge bar-toe.left");
+    report.cautions = cautions(report);
+    EXPECT_NE(verdict_text(report, Emphasis::plain).find("DOES NOT PASS: no check may judge bar-toe.left"), std::string::npos)
+        << verdict_text(report, Emphasis::plain);
+    EXPECT_NE(verdict_text(report, Emphasis::plain).find("No check holds for bar-toe.left"), std::string::npos);
+}
+
 TEST(Verdict, OfABondedSleeveComparesNoThroat)
 {
     Report report = passing_report();
