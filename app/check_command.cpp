@@ -61,7 +61,9 @@ int check(const CheckOptions& options)
         options.out.empty() ? std::filesystem::path(options.case_file.stem().string() + "-result") : options.out;
     expect_writable(folder);
     fmt::print(stderr, "Meshing and solving {} ...\n", options.case_file.string());
-    const Report report = check_splice(asked.value(), {options.accuracy_pct}, options.models);
+    ModelUse models = options.models;
+    models.tell = [](const std::string& line) { fmt::print(stderr, "{}\n", line); };
+    const Report report = check_splice(asked.value(), {options.accuracy_pct}, models);
     fmt::print(stderr, "Drawing ...\n");
     WrittenReport written;
     std::string why_not_written;  // the verdict is told all the same

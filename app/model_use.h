@@ -1,6 +1,9 @@
 // SPDX-License-Identifier: GPL-2.0-or-later
 #pragma once
 
+#include <functional>
+#include <string>
+
 #include "cases/case.h"
 #include "mesh/outline.h"
 #include "solver/solid_answer.h"
@@ -23,6 +26,7 @@ struct ModelUse
     ModelChoice choice = ModelChoice::where_needed;
     SolidBudget budget;
     SolidDetail shown = SolidDetail::none;  // what a judgement keeps of the solid model for files and pictures
+    std::function<void(const std::string& line)> tell = [](const std::string&) {};  // of solves that take minutes
 };
 
 // The models that one scenario is solved with.

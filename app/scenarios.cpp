@@ -133,6 +133,9 @@ std::vector<Judgement> all_judged(const Case& asked, const std::vector<WhatIf>& 
     done_side_by_side(all.size(), n_threads,
                       [&](std::size_t i)
                       {
+                          if (n_threads == 1 && models_taken(asked, use.choice).solid)
+                              use.tell(fmt::format("Solid model {} of {}: {} ...", i + 1, all.size(),
+                                                   i == 0 ? "sound splice" : changed[i - 1].scenario.name));
                           all[i] = i == 0 ? judged(asked, sound_splice(), accuracy, sound)
                                           : judged(changed[i - 1].asked, changed[i - 1].scenario,
                                                    for_information(accuracy), scenario);

@@ -6,6 +6,7 @@
 #include <algorithm>
 #include <cmath>
 #include <fstream>
+#include <set>
 
 #include "app/content_hash.h"
 #include "app/print_pdf.h"
@@ -57,11 +58,15 @@ std::vector<SiteMark> site_marks(const Report& report)
                          demand.around, number.at(site.id)});
     }
     if (!report.sound.solid) return marks;
+    std::set<std::string> told;  // a site that is read at several places is marked at the first of them
     for (const auto& [site, place] : report.sound.solid->weld_metal)
-        if (const CheckRow* row = worst_row_at(report.sound.checks, site))
-            marks.push_back({site, place.z(), std::hypot(place.x(), place.y()),
-                             fmt::format("{:.0f} % used", 100 * row->utilisation), importance(site),
-                             std::atan2(place.y(), place.x()), number.at(site)});
+    {
+        const CheckRow* row = worst_row_at(report.sound.checks, site);
+        if (row == nullptr || !told.insert(site).second) continue;
+        marks.push_back({site, place.z(), std::hypot(place.x(), place.y()),
+                         fmt::format("{:.0f} % used", 100 * row->utilisation), importance(site),
+                         std::atan2(place.y(), place.x()), number.at(site)});
+    }
     return marks;
 }
 

@@ -156,8 +156,8 @@ Markup evidence_part(const ComparePage& page, Terms& terms)
     Markup inside = facts("How it was computed", list) + kept_file(page.case_file, "The case");
     inside += paragraph(
         "Mass: bars with fillets and grooves, butt, sleeve and sleeve welds from end to end as drawn. "
-        "Judged is the sound splice: run check on another option that you choose, for its cautions, its "
-        "weak welds and its shop sheet.");
+        "Judged is the sound splice, where the meridian model answers with the faces of a land or half lap free: run "
+        "check on another option that you choose, for its cautions, its weak welds and its shop sheet.");
     return section(
         terms, "evidence", "Evidence",
         inside + folded("The case file",

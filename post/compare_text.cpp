@@ -209,8 +209,8 @@ std::string compare_text(const StudyOrigin& origin, const Ranking& ranking, Meri
     if (!lines.empty() && !ranking.is_unmoved()) text += "The other keys stay as in that option.\n";
     text += wrapped(
                 "Mass: bars with fillets and grooves, butt, sleeve and sleeve welds from end to end as drawn. "
-                "Judged is the sound splice: run check on the option that you choose, for its cautions, its weak "
-                "welds and its shop sheet.",
+                "Judged is the sound splice, where the meridian model answers with the faces of a land or half lap "
+                "free: run check on the option that you choose, for its cautions, its weak welds and its shop sheet.",
                 2) +
             "\n";
     return text;

@@ -72,7 +72,11 @@ double combined_error_pct(const SiteAnswer& site, const CombinedLoad& load)
         error += std::abs(amount) * peak->von_mises.error;
         sum += std::abs(amount) * peak->von_mises.value;
     }
-    return sum > 0 ? 100 * error / sum : 0;
+    if (!(sum > 0)) return 0;
+    // Shear and normal stress join as the root of their squares: t dt + n dn over t^2 + n^2.
+    const double t = std::abs(load.torque) * site.torsion.von_mises.value, n = sum - t;
+    const double dt = std::abs(load.torque) * site.torsion.von_mises.error, dn = error - dt;
+    return 100 * std::max(error / sum, (t * dt + n * dn) / (t * t + n * n));
 }
 
 Side side_of(const std::string& site) { return site.find(".right") != std::string::npos ? Side::right : Side::left; }

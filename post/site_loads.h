@@ -29,7 +29,8 @@ struct SiteDemand
 };
 SiteDemand site_demand(const SiteAnswer& site, const CombinedLoad& load);
 
-// Discretisation error of a combination: the unit errors weighed by what each load adds, percent.
+// Discretisation error of the von Mises stress under a combination, percent of it: the unit errors weighed by what each
+// load adds, as a sum or as shear joins normal stress, whichever is more.
 double combined_error_pct(const SiteAnswer& site, const CombinedLoad& load);
 
 // "left" or "right" of a site such as "bar-toe.left"; left for sites on the joint plane.

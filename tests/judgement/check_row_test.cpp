@@ -3,6 +3,10 @@
 
 #include <gtest/gtest.h>
 
+#include <cmath>
+
+#include "post/site_loads.h"
+
 namespace splicewright
 {
 namespace
@@ -40,6 +44,20 @@ TEST(CheckRow, IsMissedAtASiteWhereNoneOfItsKindHolds)
 }
 
 TEST(CheckRow, OfNoValidMethodGovernsNothing) { EXPECT_EQ(governing({row("a", 0.5, "outside its scope")}), nullptr); }
+
+// Torsion of 1 +- 0.01 and bending of 0.4: the root of their squares feels 0.01/1.16 of the error of the first.
+TEST(SiteLoads, ErrorOfJoinedStressIsNoLessThanTheRootOfSquaresFeels)
+{
+    SiteAnswer site;
+    site.torsion.von_mises = {1, 0.01};
+    site.bending.von_mises = {0.4, 0};
+    EXPECT_NEAR(combined_error_pct(site, {1, 1, 0, 0}), 100 * 0.01 / 1.16, 1e-9);
+    EXPECT_GE(combined_error_pct(site, {1, 1, 0, 0}) / 100,
+              0.999 * (std::sqrt(1.01 * 1.01 + 0.16) / std::sqrt(1.16) - 1));
+    site.torsion.von_mises.error = 0, site.bending.von_mises.error = 0.004;
+    EXPECT_NEAR(combined_error_pct(site, {1, 1, 0, 0}), 100 * 0.004 / 1.4, 1e-9);  // the sum says more
+    EXPECT_EQ(combined_error_pct(site, {0, 0, 1, 0}), 0);
+}
 
 }  // namespace
 }  // namespace splicewright
