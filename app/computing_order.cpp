@@ -34,11 +34,12 @@ ComputingOrder::ComputingOrder(const Study& study)
 std::uint64_t ComputingOrder::index_at(std::uint64_t run, std::uint64_t place) const
 {
     EXPECTS(run < n_runs_ && place < run_length_);
-    std::uint64_t position = run * run_length_ + place, index = 0;
-    for (auto key = keys_.rbegin(); key != keys_.rend(); ++key)
+    std::uint64_t position = run * run_length_ + place, left = n_runs_ * run_length_, index = 0;
+    for (const Key& key : keys_)
     {
-        index += position % key->n_values * key->step;
-        position /= key->n_values;
+        left /= key.n_values;
+        index += position / left * key.step;
+        position %= left;
     }
     return index;
 }

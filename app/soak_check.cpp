@@ -135,11 +135,11 @@ void judge(const Report& report, double accuracy_pct, SoakResult& result)
         for (std::string& site : missed_sites(*scenario)) result.missed.push_back(std::move(site));
     }
     if (report.sound.answer.evidence.accuracy_pct != accuracy_pct)
-        result.faults.push_back("another accuracy than the one asked for");
+        result.faults.emplace_back("another accuracy than the one asked for");
     const std::string words = verdict_text(report, Emphasis::plain);
     if (!report.sound.answer.evidence.reached && words.find("accuracy was not reached") == std::string::npos)
-        result.faults.push_back("the verdict keeps silent on the accuracy that was not reached");
-    if (words.find('\x1B') != std::string::npos) result.faults.push_back("the verdict holds an escape code");
+        result.faults.emplace_back("the verdict keeps silent on the accuracy that was not reached");
+    if (words.find('\x1B') != std::string::npos) result.faults.emplace_back("the verdict holds an escape code");
     result.outcome = result.faults.empty() ? SoakOutcome::ran : SoakOutcome::failed;
 }
 
@@ -157,7 +157,7 @@ SoakResult soaked(const std::string& name, const std::string& text, double accur
         else
         {
             for (const Problem& problem : asked.problems()) add_problem_faults(problem, result.faults);
-            if (asked.problems().empty()) result.faults.push_back("refused without a problem");
+            if (asked.problems().empty()) result.faults.emplace_back("refused without a problem");
             result.outcome = result.faults.empty() ? SoakOutcome::refused : SoakOutcome::failed;
         }
     }

@@ -150,11 +150,11 @@ void add_marks(Sheet& sheet, const std::vector<NumberedSite>& sites)
 {
     for (const Stroke& stroke : {Stroke{4.2, paper, {}}, Stroke{1.6, ink, {}}})
         for (const auto& [mark, leader] : sites) add_line(sheet, {leader.site, leader.knee, leader.balloon}, stroke);
-    for (std::size_t i = 0; i < sites.size(); ++i)
+    for (const auto& [mark, leader] : sites)
     {
-        add_disc(sheet, sites[i].leader.site, 6.0, white);
-        add_disc(sheet, sites[i].leader.site, 4.4, ink);
-        add_balloon(sheet, sites[i].leader.balloon, std::to_string(sites[i].mark.number), sites[i].mark.importance);
+        add_disc(sheet, leader.site, 6.0, white);
+        add_disc(sheet, leader.site, 4.4, ink);
+        add_balloon(sheet, leader.balloon, std::to_string(mark.number), mark.importance);
     }
 }
 
