@@ -12,6 +12,7 @@
 
 #include "app/compare.h"
 #include "cases/key_kinds.h"
+#include "post/number_words.h"
 
 namespace splicewright
 {
@@ -53,9 +54,8 @@ std::vector<Value> drawn_values(const Variation& variation, std::size_t most)
     std::vector<Value> all;
     for (std::size_t i = 0; i < variation.values.size(); ++i)
     {
-        std::string words = plain_value(variation.values[i]);
-        const auto number = number_in(variation.key, words);
-        all.push_back({i, std::move(words), number});
+        const std::string words = plain_value(variation.values[i]);
+        all.push_back({i, short_value(words), number_in(variation.key, words)});
     }
     if (has_numbers(all))
         std::stable_sort(all.begin(), all.end(), [](const Value& a, const Value& b) { return *a.number < *b.number; });
@@ -86,7 +86,7 @@ public:
             if (std::any_of(shown.begin(), shown.end(), [&](const auto& pair) { return pair.first == key; })) continue;
             const Variation& variation = study_->variations[key];
             origin.held += fmt::format("{}{} = {}", origin.held.empty() ? "" : ", ", variation.key,
-                                       plain_value(variation.values[choice[key]]));
+                                       short_value(plain_value(variation.values[choice[key]])));
         }
         for (const auto& [key, n_shown] : shown)
             if (const auto& variation = study_->variations[key]; n_shown < variation.values.size())

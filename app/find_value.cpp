@@ -44,7 +44,11 @@ Study moved(const Study& study, const std::string& key, std::vector<std::string>
 {
     Study other = study;
     for (Variation& variation : other.variations)
-        if (variation.key == key) variation.values = std::move(values);
+        if (variation.key == key)
+        {
+            variation.values = std::move(values);
+            break;
+        }
     return other;
 }
 

@@ -113,13 +113,17 @@ void add_x_ticks(Sheet& sheet, const Axis& axis, const std::vector<Tick>& ticks,
     }
 }
 
-void add_y_ticks(Sheet& sheet, const Axis& axis, const std::vector<Tick>& ticks)
+void add_y_ticks(Sheet& sheet, const Axis& axis, const std::vector<Tick>& ticks, const TextWidth& width)
 {
+    constexpr double room = chart_field.left - 14 - 12, least_size = 11;
     for (const Tick& tick : ticks)
     {
+        const double wide = width(tick.words, tick_size, Weight::regular);
+        const double size = wide <= room ? tick_size : std::max(least_size, tick_size * room / wide);
+        const std::string words = fitted(tick.words, size, Weight::regular, room, width);
         const double y = axis.at(tick.value);
         add_line(sheet, {{chart_field.left - tick_length, y}, {chart_field.left, y}}, {1.5, ink, {}});
-        sheet.text.push_back({tick.words, {chart_field.left - 14, y}, tick_size, Weight::regular, ink, Align::right});
+        sheet.text.push_back({words, {chart_field.left - 14, y}, size, Weight::regular, ink, Align::right});
     }
 }
 

@@ -50,7 +50,8 @@ std::vector<double> round_values(const Axis& axis);
 void add_chart_words(Sheet& sheet, const ChartWords& words, const TextWidth& width);
 // Ticks whose words would touch those before are left out; the first stays.
 void add_x_ticks(Sheet& sheet, const Axis& axis, const std::vector<Tick>& ticks, const TextWidth& width);
-void add_y_ticks(Sheet& sheet, const Axis& axis, const std::vector<Tick>& ticks);
+// Words that are too long for the edge of the sheet are set smaller, then shortened.
+void add_y_ticks(Sheet& sheet, const Axis& axis, const std::vector<Tick>& ticks, const TextWidth& width);
 
 // Words from the top of the column downwards.
 class Column

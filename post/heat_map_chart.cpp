@@ -161,7 +161,7 @@ Sheet heat_map_sheet(const HeatMap& map, const TextWidth& width)
     grid.draw(sheet, width);
     add_frame(sheet, chart_field, {1.5, ink, {}});
     add_x_ticks(sheet, grid.x_axis(), grid.x_ticks(), width);
-    add_y_ticks(sheet, grid.y_axis(), grid.y_ticks());
+    add_y_ticks(sheet, grid.y_axis(), grid.y_ticks(), width);
     Column column(sheet, width);
     column.heading("Thick line");
     column.item("between what passes and what does not");

@@ -151,7 +151,7 @@ Sheet trade_off_sheet(const TradeOffChart& chart, const TextWidth& width)
     Sheet sheet;
     const Axis x = mass_axis(chart), y = merit_axis(chart);
     add_field(sheet, chart, y);
-    add_y_ticks(sheet, y, merit_ticks(y, chart.merit));
+    add_y_ticks(sheet, y, merit_ticks(y, chart.merit), width);
     std::vector<Tick> masses;
     for (const double mass : round_values(x)) masses.push_back({mass, fmt::format("{:.6g} kg", mass)});
     add_x_ticks(sheet, x, masses, width);

@@ -62,7 +62,7 @@ void add_field(Sheet& sheet, const UtilisationChart& chart, const Axis& axis, co
                  {1, {0.80, 0.82, 0.80}, {}});
         if (std::abs(axis.at(value) - y) > 24) ticks.push_back({value, percent(value, 4)});
     }
-    add_y_ticks(sheet, axis, ticks);
+    add_y_ticks(sheet, axis, ticks, width);
     add_line(sheet, {{chart_field.left, y}, {chart_field.right, y}}, {2.5, ink, {}});
     sheet.text.push_back({percent(limit, 4), {chart_field.left - 14, y}, 19, Weight::bold, ink, Align::right});
     const std::string words = "passes";

@@ -142,6 +142,19 @@ TEST(HeatMapSheet, PartsWhatPassesFromWhatDoesNotAndLeavesInvalidPairsGrey)
     EXPECT_EQ(thick, 2);  // beside and above the pair that fails
 }
 
+TEST(HeatMapSheet, KeepsLongNamesOnTheSheet)
+{
+    const HeatMap map{{"a.toml", 1, 1, {}, {}},
+                      "x",
+                      "left.material",
+                      {"1 mm"},
+                      {"42CrMo4 +QT 16-40", "42CrMo4 +QT 40-100", "a steel with a name of its own that goes on and on"},
+                      {judged_as(0.5, 1, 1), judged_as(0.6, 1, 1), judged_as(0.7, 1, 1)}};
+    const Sheet sheet = heat_map_sheet(map, width_of);
+    for (const Text& text : sheet.text) EXPECT_GE(box_of(text, width_of).left, 0) << text.words;
+    for (const char* words : {"42CrMo4 +QT 16-40", "42CrMo4 +QT 40-100"}) EXPECT_EQ(count_of(sheet, words), 1) << words;
+}
+
 TEST(SheetSvg, HoldsEveryTextOnceAndEscapesIt)
 {
     UtilisationChart chart = changing_site();
