@@ -45,7 +45,7 @@ std::vector<Eigen::Vector3d> fine_curve()
     std::vector<Eigen::Vector3d> corner;
     for (const Anchor& anchor : anchors) corner.push_back(lab_of(anchor));
     corner.insert(corner.begin(), 2 * corner[0] - corner[1]);
-    corner.push_back(2 * corner.back() - corner[corner.size() - 2]);
+    corner.emplace_back(2 * corner.back() - corner[corner.size() - 2]);
     constexpr int pieces = 400;
     std::vector<Eigen::Vector3d> curve;
     for (std::size_t i = 0; i + 3 < corner.size(); ++i)

@@ -57,7 +57,7 @@ std::vector<SheetPoint> end_of_bar(const Preparation& made, Side side, double se
                                          {edge, radius},
                                          {sign * made.end, radius}};
     std::vector<SheetPoint> paper;
-    for (const SheetPoint& point : corner) paper.push_back(k * SheetPoint(point.x(), upper ? point.y() : -point.y()));
+    for (const SheetPoint& point : corner) paper.emplace_back(k * SheetPoint(point.x(), upper ? point.y() : -point.y()));
     return paper;
 }
 

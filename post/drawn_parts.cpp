@@ -32,7 +32,7 @@ std::vector<SheetPoint> points_of(const Outline& outline, const OutlineCurve& cu
     for (int i = 0; i <= n; ++i)
     {
         const double angle = sweep * i / n, c = std::cos(angle), s = std::sin(angle);
-        points.push_back(centre + SheetPoint(c * a.x() - s * a.y(), s * a.x() + c * a.y()));
+        points.emplace_back(centre + SheetPoint(c * a.x() - s * a.y(), s * a.x() + c * a.y()));
     }
     points.front() = from;
     points.back() = to;
@@ -151,7 +151,7 @@ std::vector<SheetPoint> between(const std::vector<SheetPoint>& corner, double le
             const SheetPoint& b = all[(i + 1) % all.size()];
             const double from = sign * (a.x() - limit), to = sign * (b.x() - limit);
             if (from >= 0) kept.push_back(a);
-            if ((from < 0) != (to < 0)) kept.push_back(a + from / (from - to) * (b - a));
+            if ((from < 0) != (to < 0)) kept.emplace_back(a + from / (from - to) * (b - a));
         }
     }
     return kept;
